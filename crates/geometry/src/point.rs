@@ -1,0 +1,202 @@
+//! Points, vectors and segments on the grid, and the orientation test.
+
+use std::ops::{Add, Neg, Sub};
+
+use measure::Len;
+use serde::{Deserialize, Serialize};
+
+/// A point on the grid, in [`Len`] units. Coordinates of a plan stay within ±[`Len::COORD_LIMIT`].
+#[derive(
+    Clone, Copy, Debug, Default, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize,
+)]
+#[serde(from = "(i32, i32)", into = "(i32, i32)")]
+pub struct Pt {
+    pub x: i32,
+    pub y: i32,
+}
+
+impl From<(i32, i32)> for Pt {
+    fn from((x, y): (i32, i32)) -> Pt {
+        Pt { x, y }
+    }
+}
+
+impl From<Pt> for (i32, i32) {
+    fn from(p: Pt) -> (i32, i32) {
+        (p.x, p.y)
+    }
+}
+
+impl Pt {
+    /// A point from two coordinates in grid units.
+    pub const fn new(x: i32, y: i32) -> Pt {
+        Pt { x, y }
+    }
+
+    /// A point from two lengths.
+    pub const fn at(x: Len, y: Len) -> Pt {
+        Pt { x: x.units(), y: y.units() }
+    }
+
+    /// A point in whole inches.
+    pub const fn inches(x: i32, y: i32) -> Pt {
+        Pt { x: x * Len::PER_INCH, y: y * Len::PER_INCH }
+    }
+
+    /// The point midway, rounded towards negative infinity.
+    pub fn midway(self, other: Pt) -> Pt {
+        Pt {
+            x: ((i64::from(self.x) + i64::from(other.x)) >> 1) as i32,
+            y: ((i64::from(self.y) + i64::from(other.y)) >> 1) as i32,
+        }
+    }
+
+    /// Coordinates in inches, for painting and reports.
+    pub fn to_inches(self) -> (f64, f64) {
+        let inch = f64::from(Len::PER_INCH);
+        (f64::from(self.x) / inch, f64::from(self.y) / inch)
+    }
+
+    /// Whether both coordinates lie within ±[`Len::COORD_LIMIT`].
+    pub fn in_bounds(self) -> bool {
+        let limit = Len::COORD_LIMIT.units();
+        self.x.abs() <= limit && self.y.abs() <= limit
+    }
+}
+
+/// A displacement in grid units; wide enough for products with another displacement in `i128`.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash)]
+pub struct Vec2 {
+    pub x: i64,
+    pub y: i64,
+}
+
+impl Vec2 {
+    pub const fn new(x: i64, y: i64) -> Vec2 {
+        Vec2 { x, y }
+    }
+
+    /// Dot product. Exact: plan coordinates keep it under 2^62.
+    pub fn dot(self, other: Vec2) -> i64 {
+        self.x * other.x + self.y * other.y
+    }
+
+    /// Cross product; positive when `other` lies counter-clockwise of `self`.
+    pub fn cross(self, other: Vec2) -> i64 {
+        self.x * other.y - self.y * other.x
+    }
+
+    /// Squared length.
+    pub fn norm2(self) -> i64 {
+        self.dot(self)
+    }
+
+    /// Length in grid units, rounded to a float; the square root of IEEE 754 is the same everywhere.
+    pub fn norm(self) -> f64 {
+        (self.norm2() as f64).sqrt()
+    }
+
+    /// The vector turned a quarter counter-clockwise.
+    pub fn left(self) -> Vec2 {
+        Vec2 { x: -self.y, y: self.x }
+    }
+
+    /// `self` scaled to the length `len` (may be negative), each coordinate rounded once to the grid.
+    /// A zero vector stays zero. Axis-parallel vectors are exact.
+    pub fn with_len(self, len: Len) -> Vec2 {
+        let l = i64::from(len.units());
+        if self.y == 0 {
+            return Vec2 { x: self.x.signum() * l, y: 0 };
+        }
+        if self.x == 0 {
+            return Vec2 { x: 0, y: self.y.signum() * l };
+        }
+        let scale = l as f64 / self.norm();
+        Vec2 {
+            x: (self.x as f64 * scale).round() as i64,
+            y: (self.y as f64 * scale).round() as i64,
+        }
+    }
+}
+
+impl Sub for Pt {
+    type Output = Vec2;
+    fn sub(self, other: Pt) -> Vec2 {
+        Vec2 {
+            x: i64::from(self.x) - i64::from(other.x),
+            y: i64::from(self.y) - i64::from(other.y),
+        }
+    }
+}
+
+impl Add<Vec2> for Pt {
+    type Output = Pt;
+    fn add(self, v: Vec2) -> Pt {
+        Pt { x: (i64::from(self.x) + v.x) as i32, y: (i64::from(self.y) + v.y) as i32 }
+    }
+}
+
+impl Sub<Vec2> for Pt {
+    type Output = Pt;
+    fn sub(self, v: Vec2) -> Pt {
+        self + -v
+    }
+}
+
+impl Add for Vec2 {
+    type Output = Vec2;
+    fn add(self, v: Vec2) -> Vec2 {
+        Vec2 { x: self.x + v.x, y: self.y + v.y }
+    }
+}
+
+impl Neg for Vec2 {
+    type Output = Vec2;
+    fn neg(self) -> Vec2 {
+        Vec2 { x: -self.x, y: -self.y }
+    }
+}
+
+/// Which side of the directed line `a → b` the point `c` lies on: positive left, negative right,
+/// zero on the line. Exact.
+pub fn orient(a: Pt, b: Pt, c: Pt) -> i64 {
+    (b - a).cross(c - a)
+}
+
+/// A directed segment.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, Serialize, Deserialize)]
+pub struct Seg {
+    pub a: Pt,
+    pub b: Pt,
+}
+
+impl Seg {
+    pub const fn new(a: Pt, b: Pt) -> Seg {
+        Seg { a, b }
+    }
+
+    /// From `a` to `b`.
+    pub fn dir(self) -> Vec2 {
+        self.b - self.a
+    }
+
+    /// Length, rounded to the nearest grid unit (exact on an axis-parallel segment).
+    pub fn len(self) -> Len {
+        Len::from_units(self.dir().norm().round() as i32)
+    }
+
+    /// The point at `distance` from `a` towards `b`, rounded once to the grid.
+    pub fn point_at(self, distance: Len) -> Pt {
+        self.a + self.dir().with_len(distance)
+    }
+
+    /// The segment moved to its left by `distance` (negative: right), rounded once to the grid.
+    pub fn offset_left(self, distance: Len) -> Seg {
+        let v = self.dir().left().with_len(distance);
+        Seg { a: self.a + v, b: self.b + v }
+    }
+
+    pub fn reversed(self) -> Seg {
+        Seg { a: self.b, b: self.a }
+    }
+}

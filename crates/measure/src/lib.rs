@@ -1,0 +1,14 @@
+//! Exact lengths and areas.
+//!
+//! A [`Len`] is a whole count of 1/320 mm, so 1/64 inch (127) and 1 mm (320) are both exact, and a
+//! limit that is met exactly passes in both unit systems. This crate knows no geometry and no plan.
+
+mod area;
+mod len;
+mod read;
+mod write;
+
+pub use area::Area;
+pub use len::Len;
+pub use read::{BareUnit, ReadError, read_len};
+pub use write::{Precision, System};

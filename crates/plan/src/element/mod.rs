@@ -1,0 +1,150 @@
+//! The elements of a plan.
+
+mod fixture;
+mod opening;
+mod overhead;
+mod service;
+mod stair;
+mod tag;
+mod wall;
+
+use geometry::Pt;
+use serde::{Deserialize, Serialize};
+
+pub use fixture::{Column, ColumnShape, Furnishing};
+pub use opening::{
+    ClearOpening, Door, DoorOperation, End, Opening, OpeningKind, Side, Well, Window,
+    WindowOperation,
+};
+pub use overhead::{Overhead, OverheadKind, OverheadShape};
+pub use service::{AccessOpening, Mount, ServiceKind, ServicePoint};
+pub use stair::Stair;
+pub use tag::{Note, RoomTag, RoomUse};
+pub use wall::{Furring, Justify, Layer, Material, Partition, ShellWall};
+
+/// The id of an element: stable, saved, and never used again in its plan, also after undo.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize)]
+#[serde(transparent)]
+pub struct ElementId(pub u32);
+
+/// Whether an element is there already, comes, or goes.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash, Serialize, Deserialize)]
+pub enum State {
+    Existing,
+    #[default]
+    New,
+    Removed,
+}
+
+/// What an element is.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+pub enum Body {
+    Shell(ShellWall),
+    Partition(Partition),
+    Furring(Furring),
+    Opening(Opening),
+    Column(Column),
+    Stair(Stair),
+    Overhead(Overhead),
+    Service(ServicePoint),
+    Furnishing(Furnishing),
+    RoomTag(RoomTag),
+    Note(Note),
+}
+
+/// One element with its id.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+pub struct Element {
+    pub id: ElementId,
+    pub state: State,
+    pub body: Body,
+}
+
+/// An element that has no id yet.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+pub struct Draft {
+    pub state: State,
+    pub body: Body,
+}
+
+impl Element {
+    /// The short name shown to the user: a letter for the kind and the id, such as `W14`.
+    pub fn name(&self) -> String {
+        format!("{}{}", self.body.letter(), self.id.0)
+    }
+
+    /// Whether the element stands in the finished basement (not removed).
+    pub fn stands(&self) -> bool {
+        self.state != State::Removed
+    }
+}
+
+impl Body {
+    /// The letter of the short name.
+    pub fn letter(&self) -> &'static str {
+        match self {
+            Body::Shell(_) => "F",
+            Body::Partition(_) => "W",
+            Body::Furring(_) => "U",
+            Body::Opening(o) => match o.kind {
+                OpeningKind::Door(_) => "D",
+                OpeningKind::Window(_) => "N",
+            },
+            Body::Column(_) => "C",
+            Body::Stair(_) => "T",
+            Body::Overhead(_) => "H",
+            Body::Service(_) => "S",
+            Body::Furnishing(_) => "B",
+            Body::RoomTag(_) => "R",
+            Body::Note(_) => "X",
+        }
+    }
+
+    /// What the user calls it, in lower case: `partition`, `main water valve`, `desk`.
+    pub fn word(&self) -> &str {
+        match self {
+            Body::Shell(_) => "foundation wall",
+            Body::Partition(_) => "partition",
+            Body::Furring(_) => "furring",
+            Body::Opening(o) => match &o.kind {
+                OpeningKind::Door(d) => d.operation.word(),
+                OpeningKind::Window(_) => "window",
+            },
+            Body::Column(_) => "column",
+            Body::Stair(_) => "stair",
+            Body::Overhead(o) => o.kind.word(),
+            Body::Service(s) => s.kind.word(),
+            Body::Furnishing(f) => &f.name,
+            Body::RoomTag(_) => "room tag",
+            Body::Note(_) => "note",
+        }
+    }
+
+    /// The element that this one is fixed to, and goes with when that is deleted.
+    pub fn host(&self) -> Option<ElementId> {
+        match self {
+            Body::Opening(o) => Some(o.host),
+            Body::Furring(f) => Some(f.host),
+            _ => None,
+        }
+    }
+
+    /// Every point that places the element.
+    pub fn points(&self) -> Vec<Pt> {
+        match self {
+            Body::Shell(w) => vec![w.a, w.b],
+            Body::Partition(w) => vec![w.a, w.b],
+            Body::Furring(_) | Body::Opening(_) => vec![],
+            Body::Column(c) => vec![c.at],
+            Body::Stair(s) => vec![s.foot],
+            Body::Overhead(o) => match &o.shape {
+                OverheadShape::Run { a, b, .. } => vec![*a, *b],
+                OverheadShape::Outline(ring) => ring.clone(),
+            },
+            Body::Service(s) => vec![s.at],
+            Body::Furnishing(f) => vec![f.at],
+            Body::RoomTag(t) => vec![t.at],
+            Body::Note(n) => vec![n.at],
+        }
+    }
+}

@@ -1,0 +1,56 @@
+//! The elements of a plan, in the order of their ids, shared between versions of the plan.
+
+use std::sync::Arc;
+
+use crate::{Element, ElementId};
+
+/// Elements sorted by id. Cloning copies pointers, not elements.
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
+pub struct Elements(Vec<Arc<Element>>);
+
+impl Elements {
+    /// The element with an id.
+    pub fn get(&self, id: ElementId) -> Option<&Element> {
+        self.find(id).ok().map(|i| &*self.0[i])
+    }
+
+    /// All elements in the order of their ids.
+    pub fn iter(&self) -> impl DoubleEndedIterator<Item = &Element> + ExactSizeIterator {
+        self.0.iter().map(|e| &**e)
+    }
+
+    /// All elements as shared pointers; the same pointer means the same element.
+    pub fn shared(&self) -> &[Arc<Element>] {
+        &self.0
+    }
+
+    pub fn len(&self) -> usize {
+        self.0.len()
+    }
+
+    pub fn is_empty(&self) -> bool {
+        self.0.is_empty()
+    }
+
+    /// Puts an element in, in place of the one with the same id where there is one.
+    pub(crate) fn put(&mut self, element: Element) {
+        match self.find(element.id) {
+            Ok(i) => self.0[i] = Arc::new(element),
+            Err(i) => self.0.insert(i, Arc::new(element)),
+        }
+    }
+
+    pub(crate) fn remove(&mut self, id: ElementId) -> bool {
+        match self.find(id) {
+            Ok(i) => {
+                self.0.remove(i);
+                true
+            }
+            Err(_) => false,
+        }
+    }
+
+    fn find(&self, id: ElementId) -> Result<usize, usize> {
+        self.0.binary_search_by_key(&id, |e| e.id)
+    }
+}
