@@ -3,8 +3,18 @@
 //! A rule measures nothing by itself: distances and areas are functions of `space`. Limits come from
 //! the code book with their citation. This crate knows no drawing, no egui and no clock.
 
+mod book;
+mod check;
 mod finding;
+mod keep_clear;
 mod phrase;
+mod rule;
+mod rules;
 
+pub use book::{Book, Limit};
+pub use check::check;
 pub use finding::{Citation, Confidence, Finding, Place, Quantity, Remedy, Safety, Severity};
+pub use keep_clear::{KeepClear, keep_clears};
 pub use phrase::{Part, Phrase};
+pub use rule::{Group, Rule, Sheet};
+pub use rules::RULES;
