@@ -1,0 +1,94 @@
+//! What the command line accepts.
+
+use std::path::PathBuf;
+
+use clap::{ArgGroup, Args as ClapArgs, Parser, Subcommand};
+
+/// Draw a basement and its obstacles, and see code concerns while a wall is still moving.
+///
+/// A planning aid: model-code figures differ by place and edition, and your building department decides.
+#[derive(Debug, Parser)]
+#[command(
+    name = "cellarwright",
+    version,
+    args_conflicts_with_subcommands = true,
+    subcommand_negates_reqs = true,
+    after_help = "Exit codes: 0 done, 1 corrections found or an expectation not met, 2 wrong usage, \
+                  3 no window can be opened, 4 a file cannot be read or written."
+)]
+pub struct Args {
+    #[command(flatten)]
+    pub window: WindowArgs,
+    #[command(subcommand)]
+    pub task: Option<Task>,
+}
+
+/// Opening the window.
+#[derive(Clone, Debug, Default, ClapArgs)]
+pub struct WindowArgs {
+    /// The plan to open; the first demo plan when none is given.
+    pub plan: Option<PathBuf>,
+    /// Closes the window after its first frame.
+    #[arg(long, hide = true)]
+    pub quit_after_first_frame: bool,
+    /// Prints how long frames took when the window closes.
+    #[arg(long, hide = true)]
+    pub timing: bool,
+}
+
+#[derive(Debug, Subcommand)]
+pub enum Task {
+    /// Check a plan and list the findings.
+    Check(CheckArgs),
+    /// Show the page of a rule: what it checks, why, where it comes from, how it is measured.
+    Explain(ExplainArgs),
+    /// Drive the editor by a script of gestures, without a window.
+    Rehearse(RehearseArgs),
+}
+
+#[derive(Debug, ClapArgs)]
+pub struct CheckArgs {
+    /// The plan file.
+    pub plan: PathBuf,
+    /// Write JSON (documented in docs/check-json.md).
+    #[arg(long)]
+    pub json: bool,
+    /// Check by another edition of the residential code than the plan names: 2018, 2021 or 2024.
+    #[arg(long, value_name = "YEAR", value_parser = edition)]
+    pub edition: Option<plan::Edition>,
+    /// Write lengths in millimetres.
+    #[arg(long)]
+    pub metric: bool,
+}
+
+#[derive(Debug, ClapArgs)]
+#[command(group = ArgGroup::new("what").required(true).args(["rule", "list"]))]
+pub struct ExplainArgs {
+    /// The rule's name, such as panel-depth.
+    pub rule: Option<String>,
+    /// List every rule, grouped.
+    #[arg(long)]
+    pub list: bool,
+}
+
+#[derive(Debug, ClapArgs)]
+pub struct RehearseArgs {
+    /// The script (documented in docs/rehearse.md); `-` reads it from standard input.
+    pub script: PathBuf,
+    /// Start from this plan instead of a blank one.
+    #[arg(long, value_name = "PLAN")]
+    pub plan: Option<PathBuf>,
+    /// Save the plan at the end of the script.
+    #[arg(long, value_name = "OUT")]
+    pub save: Option<PathBuf>,
+    /// Write JSON, one object for the whole rehearsal.
+    #[arg(long)]
+    pub json: bool,
+}
+
+fn edition(text: &str) -> Result<plan::Edition, String> {
+    text.parse()
+        .ok()
+        .and_then(plan::Edition::from_year)
+        .ok_or_else(|| "the editions are 2018, 2021 and 2024".to_owned())
+}

@@ -1,0 +1,33 @@
+//! `check`: the findings of a plan.
+
+use std::io::{self, Write};
+use std::sync::Arc;
+
+use measure::System;
+use rules::Book;
+
+use super::args::CheckArgs;
+use super::{exit, report};
+use crate::store;
+
+pub fn run(args: &CheckArgs, out: &mut dyn Write, err: &mut dyn Write) -> io::Result<u8> {
+    let plan = match store::open(&args.plan) {
+        Ok(opened) => Arc::new(opened.plan),
+        Err(e) => {
+            writeln!(err, "{e}")?;
+            return Ok(exit::FILE);
+        }
+    };
+    let book = Book::model(args.edition.unwrap_or(plan.site.edition));
+    let facts = space::derive(&plan);
+    let findings = rules::check(&facts, &book);
+    let system = if args.metric { System::Metric } else { System::Imperial };
+    let report = report::Report::new(&plan, &book, &findings, system);
+    if args.json {
+        serde_json::to_writer_pretty(&mut *out, &report)?;
+        writeln!(out)?;
+    } else {
+        report.write_text(out)?;
+    }
+    Ok(if report.corrections() > 0 { exit::CORRECTIONS } else { exit::OK })
+}

@@ -1,0 +1,59 @@
+//! The command line. Everything but the window works without a display.
+
+mod args;
+mod check;
+mod explain;
+mod rehearse;
+mod report;
+
+use std::ffi::OsString;
+use std::io::Write;
+
+use clap::Parser;
+
+pub use args::WindowArgs;
+use args::{Args, Task};
+
+/// What `main` is to do.
+#[derive(Debug)]
+pub enum Invocation {
+    /// Open the window.
+    Window(WindowArgs),
+    /// The command is done; end with this exit code.
+    Done(u8),
+}
+
+/// Exit codes, the same for every command.
+mod exit {
+    pub const OK: u8 = 0;
+    /// There are corrections, or an expectation of a script was not met.
+    pub const CORRECTIONS: u8 = 1;
+    pub const USAGE: u8 = 2;
+    /// The file can't be read or written.
+    pub const FILE: u8 = 4;
+}
+
+/// Runs one command line. `out` gets results, `err` gets what went wrong.
+pub fn run<I>(args: I, out: &mut dyn Write, err: &mut dyn Write) -> Invocation
+where
+    I: IntoIterator<Item = OsString>,
+{
+    let args = match Args::try_parse_from(args) {
+        Ok(args) => args,
+        Err(e) => {
+            // `--help` and `--version` come this way too, and are no error.
+            let text = e.render().to_string();
+            let (sink, code) = if e.use_stderr() { (err, exit::USAGE) } else { (out, exit::OK) };
+            let _ = sink.write_all(text.as_bytes());
+            return Invocation::Done(code);
+        }
+    };
+    let result = match args.task {
+        None => return Invocation::Window(args.window),
+        Some(Task::Check(task)) => check::run(&task, out, err),
+        Some(Task::Explain(task)) => explain::run(&task, out, err),
+        Some(Task::Rehearse(task)) => rehearse::run(&task, out, err),
+    };
+    // A closed pipe (`cellarwright check plan.ron | head -1`) is no error worth a message.
+    Invocation::Done(result.unwrap_or(exit::OK))
+}

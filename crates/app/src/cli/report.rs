@@ -1,0 +1,196 @@
+//! Findings as a report: plain text for people, JSON for programs (documented in docs/check-json.md).
+
+use std::io::{self, Write};
+
+use measure::{Area, Len, Precision, System};
+use plan::Plan;
+use rules::{Book, Finding, Place, Quantity, Severity};
+use serde::Serialize;
+
+/// The number of the JSON's form; it goes up when a field changes its meaning or goes away.
+const SCHEMA: u32 = 1;
+
+/// All findings of one plan.
+#[derive(Debug, Serialize)]
+pub struct Report {
+    schema: u32,
+    title: String,
+    /// Year of the residential code's edition.
+    edition: u16,
+    place: String,
+    findings: Vec<Entry>,
+    caution: &'static str,
+}
+
+/// One finding.
+#[derive(Debug, Serialize)]
+struct Entry {
+    rule: &'static str,
+    severity: &'static str,
+    elements: Vec<String>,
+    title: String,
+    measured: Option<Figure>,
+    required: Option<Figure>,
+    citation: Cited,
+    assumed: Vec<String>,
+    /// The reason, where the finding is set aside.
+    set_aside: Option<String>,
+    message: String,
+    /// Points in inches: a point, the ends of a gap, or the corners of an area.
+    places: Vec<Vec<[f64; 2]>>,
+}
+
+#[derive(Debug, Serialize)]
+struct Figure {
+    text: String,
+    /// In `unit`; absent where the figure is in words.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    value: Option<f64>,
+    #[serde(skip_serializing_if = "Option::is_none")]
+    unit: Option<&'static str>,
+}
+
+#[derive(Debug, Serialize)]
+struct Cited {
+    text: String,
+    slug: String,
+    confidence: &'static str,
+}
+
+impl Report {
+    pub fn new(plan: &Plan, book: &Book, findings: &[Finding], system: System) -> Report {
+        Report {
+            schema: SCHEMA,
+            title: plan.site.title.clone(),
+            edition: book.edition().year(),
+            place: book.place().to_owned(),
+            findings: findings.iter().map(|f| Entry::new(plan, f, system)).collect(),
+            caution: crate::CAUTION,
+        }
+    }
+
+    /// Corrections that are not set aside.
+    pub fn corrections(&self) -> usize {
+        self.open("correction")
+    }
+
+    fn open(&self, severity: &str) -> usize {
+        self.findings.iter().filter(|f| f.set_aside.is_none() && f.severity == severity).count()
+    }
+
+    pub fn write_text(&self, out: &mut dyn Write) -> io::Result<()> {
+        let title = if self.title.is_empty() { "Plan" } else { &self.title };
+        writeln!(out, "{title}, checked by the {} code, {}", self.edition, self.place)?;
+        writeln!(
+            out,
+            "{} corrections, {} to verify, {} advice",
+            self.open("correction"),
+            self.open("verify"),
+            self.open("advice")
+        )?;
+        for finding in self.findings.iter().filter(|f| f.set_aside.is_none()) {
+            finding.write_text(out)?;
+        }
+        let aside: Vec<&Entry> = self.findings.iter().filter(|f| f.set_aside.is_some()).collect();
+        if !aside.is_empty() {
+            writeln!(out, "\nSet aside")?;
+            for finding in aside {
+                finding.write_text(out)?;
+            }
+        }
+        writeln!(out, "\n{}", self.caution)
+    }
+}
+
+impl Entry {
+    fn new(plan: &Plan, finding: &Finding, system: System) -> Entry {
+        Entry {
+            rule: finding.rule,
+            severity: match finding.severity {
+                Severity::Correction => "correction",
+                Severity::Verify => "verify",
+                Severity::Advice => "advice",
+            },
+            elements: finding
+                .elements
+                .iter()
+                .filter_map(|id| plan.get(*id))
+                .map(|element| element.name())
+                .collect(),
+            title: finding.title.say(system),
+            measured: finding.measured.as_ref().map(|q| Figure::new(q, system, Precision::Floor)),
+            required: finding.required.as_ref().map(|q| Figure::new(q, system, Precision::Tape)),
+            citation: Cited {
+                text: finding.citation.text.clone(),
+                slug: finding.citation.slug.to_string(),
+                confidence: finding.citation.confidence.word(),
+            },
+            assumed: finding.assumed.clone(),
+            set_aside: finding.set_aside.clone(),
+            message: finding.why.say(system),
+            places: finding.places.iter().flat_map(points).collect(),
+        }
+    }
+
+    fn write_text(&self, out: &mut dyn Write) -> io::Result<()> {
+        write!(out, "\n{:10}  {}", self.severity, self.title)?;
+        if !self.elements.is_empty() {
+            write!(out, " [{}]", self.elements.join(", "))?;
+        }
+        writeln!(out)?;
+        let indent = "            ";
+        match (&self.measured, &self.required) {
+            (Some(m), Some(r)) => writeln!(out, "{indent}measured {}, required {}", m.text, r.text)?,
+            (Some(m), None) => writeln!(out, "{indent}measured {}", m.text)?,
+            (None, Some(r)) => writeln!(out, "{indent}required {}", r.text)?,
+            (None, None) => {}
+        }
+        writeln!(out, "{indent}{}", self.message)?;
+        for fact in &self.assumed {
+            writeln!(out, "{indent}assumed: {fact}")?;
+        }
+        if let Some(reason) = &self.set_aside {
+            writeln!(out, "{indent}set aside: {reason}")?;
+        }
+        writeln!(
+            out,
+            "{indent}{} ({}); rule {}",
+            self.citation.text, self.citation.confidence, self.rule
+        )
+    }
+}
+
+impl Figure {
+    fn new(quantity: &Quantity, system: System, precision: Precision) -> Figure {
+        let text = quantity.say(system, precision);
+        let (value, unit) = match quantity {
+            Quantity::Len(l) => inches(*l),
+            Quantity::Area(a) => square_inches(*a),
+            Quantity::Count(n) => (Some(f64::from(*n)), None),
+            Quantity::Words(_) => (None, None),
+        };
+        Figure { text, value, unit }
+    }
+}
+
+fn inches(len: Len) -> (Option<f64>, Option<&'static str>) {
+    (Some(len.to_inches()), Some("in"))
+}
+
+fn square_inches(area: Area) -> (Option<f64>, Option<&'static str>) {
+    (Some(area.to_square_inches()), Some("sq in"))
+}
+
+fn points(place: &Place) -> Vec<Vec<[f64; 2]>> {
+    let ring = |ring: &[geometry::Pt]| -> Vec<[f64; 2]> {
+        ring.iter().map(|p| p.to_inches().into()).collect()
+    };
+    match place {
+        Place::Point(p) => vec![ring(&[*p])],
+        Place::Span(a, b) => vec![ring(&[*a, *b])],
+        Place::Area(r) => vec![ring(r)],
+        Place::Breach { keep_clear, overlap } => {
+            std::iter::once(keep_clear).chain(overlap).map(|r| ring(r)).collect()
+        }
+    }
+}

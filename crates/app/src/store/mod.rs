@@ -1,0 +1,11 @@
+//! Plans on the disk: opening, saving so that nothing is lost, recovery copies.
+
+mod open;
+mod recovery;
+mod save;
+#[cfg(test)]
+mod tests;
+
+pub use open::{OpenError, Opened, open, open_limited};
+pub use recovery::{Orphan, Recovery, state_dir};
+pub use save::{SaveError, Stamp, save, save_unchanged};

@@ -1,0 +1,1 @@
+//! Tests that see every crate are in `tests/tests`.
