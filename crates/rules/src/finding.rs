@@ -1,7 +1,7 @@
 //! What the checker says.
 
 use geometry::{Pt, Ring};
-use measure::{Area, Len};
+use measure::{Area, Len, Precision, System};
 use plan::{Edit, Edition, ElementId};
 
 use crate::Phrase;
@@ -28,7 +28,7 @@ pub enum Quantity {
 }
 
 /// How sure the book is of a figure.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, serde::Deserialize)]
 pub enum Confidence {
     /// Seen in code text or on an official page.
     Seen,
@@ -91,7 +91,7 @@ pub struct Finding {
     /// The rule's slug, such as `panel-depth`.
     pub rule: &'static str,
     pub severity: Severity,
-    /// What it is about, by id, without repeats; the first in `subject` order is named in the title.
+    /// What it is about, in the order of the ids, without repeats.
     pub elements: Vec<ElementId>,
     pub title: Phrase,
     /// One plain sentence of why it matters.
@@ -102,7 +102,116 @@ pub struct Finding {
     /// Assumed facts that it rests on, in words; never empty for a `Verify` that is so for that reason.
     pub assumed: Vec<String>,
     pub places: Vec<Place>,
-    pub remedies: Vec<Remedy>,
     /// The user's reason, where it has been set aside.
     pub set_aside: Option<String>,
+}
+
+impl Severity {
+    pub fn word(self) -> &'static str {
+        match self {
+            Severity::Correction => "correction",
+            Severity::Verify => "verify",
+            Severity::Advice => "advice",
+        }
+    }
+}
+
+impl Confidence {
+    /// What is said beside a figure; empty for one that was seen in the code.
+    pub fn mark(self) -> &'static str {
+        match self {
+            Confidence::Seen => "",
+            Confidence::SecondHand => "seen second-hand",
+            Confidence::FromMemory => "from memory",
+            Confidence::Derived => "our own reading",
+            Confidence::Practice => "common practice",
+        }
+    }
+}
+
+impl Citation {
+    /// The citation with its mark where the limit was not seen in the code: `2018 IRC M1305.1 (from memory)`.
+    pub fn marked(&self) -> String {
+        match self.confidence.mark() {
+            "" => self.text.clone(),
+            mark => format!("{} ({mark})", self.text),
+        }
+    }
+}
+
+impl Quantity {
+    /// The quantity in a unit system; a length in inches or millimetres, rounded as `precision` says.
+    pub fn say(&self, system: System, precision: Precision) -> String {
+        match self {
+            Quantity::Len(l) => system.inches(*l, precision),
+            Quantity::Area(a) => system.area(*a),
+            Quantity::Count(n) => n.to_string(),
+            Quantity::Words(s) => s.clone(),
+        }
+    }
+}
+
+impl Finding {
+    /// A finding without figures and places. `elements` are put in the order of their ids, once each.
+    pub fn new(
+        severity: Severity,
+        citation: Citation,
+        rule: &'static str,
+        mut elements: Vec<ElementId>,
+        title: Phrase,
+        why: &str,
+    ) -> Finding {
+        elements.sort_unstable();
+        elements.dedup();
+        Finding {
+            rule,
+            severity,
+            elements,
+            title,
+            why: Phrase::text(why),
+            measured: None,
+            required: None,
+            citation,
+            assumed: Vec::new(),
+            places: Vec::new(),
+            set_aside: None,
+        }
+    }
+
+    /// What was measured and what is required.
+    pub fn figures(mut self, measured: Quantity, required: Quantity) -> Finding {
+        self.measured = Some(measured);
+        self.required = Some(required);
+        self
+    }
+
+    /// A place to paint.
+    pub fn at(mut self, place: Place) -> Finding {
+        self.places.push(place);
+        self
+    }
+
+    /// It rests on an assumed fact: a correction becomes a verify.
+    pub fn assuming(mut self, fact: impl Into<String>) -> Finding {
+        self.assumed.push(fact.into());
+        self.severity = self.severity.max(Severity::Verify);
+        self
+    }
+
+    /// What was measured, in words. A length that is too short is rounded down and one that is too long is
+    /// rounded up, so that a shown figure never seems to meet the limit.
+    pub fn measured_text(&self, system: System) -> Option<String> {
+        let measured = self.measured.as_ref()?;
+        let precision = match (measured, &self.required) {
+            (Quantity::Len(m), Some(Quantity::Len(r))) if m > r => Precision::Ceil,
+            _ => Precision::Floor,
+        };
+        Some(measured.say(system, precision))
+    }
+
+    /// What is required, in words.
+    pub fn required_text(&self, system: System) -> Option<String> {
+        let required = self.required.as_ref()?;
+        Some(required.say(system, Precision::Tape))
+    }
 }

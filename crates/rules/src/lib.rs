@@ -6,15 +6,20 @@
 mod book;
 mod check;
 mod finding;
+mod front;
 mod keep_clear;
 mod phrase;
+mod remedy;
 mod rule;
 mod rules;
+#[cfg(test)]
+mod testing;
 
-pub use book::{Book, Limit};
+pub use book::{Book, BookError, Clause, Entry, Figure, Layer, Limit};
 pub use check::check;
 pub use finding::{Citation, Confidence, Finding, Place, Quantity, Remedy, Safety, Severity};
 pub use keep_clear::{KeepClear, keep_clears};
 pub use phrase::{Part, Phrase};
-pub use rule::{Group, Rule, Sheet};
-pub use rules::RULES;
+pub use remedy::remedies;
+pub use rule::{Group, HEADINGS, Rule, Sheet};
+pub use rules::{RULES, rule};

@@ -22,6 +22,30 @@ impl Phrase {
         Phrase(vec![Part::Text(s.into())])
     }
 
+    /// The sentence with more words.
+    pub fn then(mut self, s: impl Into<String>) -> Phrase {
+        self.0.push(Part::Text(s.into()));
+        self
+    }
+
+    /// The sentence with a clearance.
+    pub fn inches(mut self, l: Len) -> Phrase {
+        self.0.push(Part::Inches(l));
+        self
+    }
+
+    /// The sentence with a length.
+    pub fn len(mut self, l: Len) -> Phrase {
+        self.0.push(Part::Len(l));
+        self
+    }
+
+    /// The sentence with an area.
+    pub fn area(mut self, a: Area) -> Phrase {
+        self.0.push(Part::Area(a));
+        self
+    }
+
     /// The sentence in a unit system.
     pub fn say(&self, system: System) -> String {
         self.0

@@ -1,0 +1,230 @@
+//! The space in front of a thing: what stands in it, and where a box of a given size fits.
+//!
+//! Measured in the frame of the face: `out` along the facing from the face, `across` from the middle of the face
+//! to the left of one who looks the way it faces. Exact on a facing along an axis; else rounded once to 1/320 mm.
+
+use geometry::{Bounds, Facing, Placed, Pt, Ring, convex_clip, convex_overlap};
+use measure::Len;
+use plan::ElementId;
+use space::{Facts, SolidKind};
+
+use crate::Place;
+
+/// The face of a thing.
+#[derive(Clone, Copy, Debug)]
+pub(crate) struct Face {
+    /// The middle of the face.
+    pub at: Pt,
+    pub facing: Facing,
+    pub width: Len,
+}
+
+/// The box that must fit, from the face outwards.
+#[derive(Clone, Copy, Debug)]
+pub(crate) struct Space {
+    /// At least as wide as the face, or the box may stand anywhere before it.
+    pub width: Len,
+    pub depth: Len,
+    /// Height range from the slab.
+    pub bottom: Len,
+    pub top: Len,
+}
+
+/// A piece of a thing that stands within reach of the box.
+#[derive(Clone, Debug)]
+pub(crate) struct Obstacle {
+    pub element: ElementId,
+    pub kind: SolidKind,
+    /// The part of it within reach.
+    pub overlap: Ring,
+    /// Where it begins, out from the face.
+    pub near: Len,
+    /// Where it ends, out from the face, no further than the box is deep.
+    pub far: Len,
+    /// Its stretch across.
+    pub from: Len,
+    pub to: Len,
+}
+
+/// How a box fits in front of a face.
+#[derive(Clone, Debug)]
+pub(crate) struct Fit {
+    /// The box where it fits, or where it comes nearest to it.
+    pub ring: Ring,
+    /// What stands in the box.
+    pub within: Vec<Obstacle>,
+    /// The depth straight before the face, where something stands there.
+    pub short: Option<Len>,
+    /// The width beside what stands there, where no place is wide enough.
+    pub narrow: Option<Len>,
+}
+
+impl Fit {
+    pub fn is_clear(&self) -> bool {
+        self.short.is_none() && self.narrow.is_none()
+    }
+}
+
+impl Face {
+    /// The front of a box.
+    pub fn of(placed: Placed) -> Face {
+        Face { at: placed.front(), facing: placed.facing, width: placed.width }
+    }
+
+    /// How far out from the face a point lies.
+    pub fn out(&self, p: Pt) -> Len {
+        along(self.facing, p, self.at)
+    }
+
+    /// How far across a point lies; positive to the left.
+    pub fn across(&self, p: Pt) -> Len {
+        along(self.facing.left(), p, self.at)
+    }
+
+    /// The point across and out from the middle of the face.
+    pub fn point(&self, across: Len, out: Len) -> Pt {
+        self.at + self.facing.left().step(across) + self.facing.step(out)
+    }
+
+    /// The box whose right end lies at `from` across.
+    pub fn ring(&self, from: Len, width: Len, depth: Len) -> Ring {
+        let to = from + width;
+        vec![
+            self.point(from, Len::ZERO),
+            self.point(from, depth),
+            self.point(to, depth),
+            self.point(to, Len::ZERO),
+        ]
+    }
+
+    /// The box and what stands in it, to paint.
+    pub fn breach(&self, fit: &Fit) -> Place {
+        let overlap = fit.within.iter().map(|o| o.overlap.clone()).collect();
+        Place::Breach { keep_clear: fit.ring.clone(), overlap }
+    }
+
+    /// From the face straight out to where an obstacle begins.
+    pub fn distance(&self, o: &Obstacle) -> (Pt, Pt) {
+        let (right, left) = self.ends();
+        let nearest = o.overlap.iter().copied().filter(|&p| self.out(p) <= o.near);
+        let across = nearest
+            .map(|p| self.across(p).clamp(right, left))
+            .min_by_key(|across| (across.abs(), *across))
+            .unwrap_or(Len::ZERO);
+        // A side that runs along the face is met at its middle, where it can be.
+        let across = if o.from < Len::ZERO && o.to > Len::ZERO && self.flat(o) { Len::ZERO } else { across };
+        (self.point(across, Len::ZERO), self.point(across, o.near))
+    }
+
+    /// Whether an obstacle begins with a side along the face.
+    fn flat(&self, o: &Obstacle) -> bool {
+        o.overlap.iter().filter(|&&p| self.out(p) <= o.near).count() > 1
+    }
+
+    /// Whether a thing stands straight before the face, not beside it.
+    pub fn faces(&self, o: &Obstacle) -> bool {
+        let (right, left) = self.ends();
+        o.from < left && o.to > right
+    }
+
+    fn ends(&self) -> (Len, Len) {
+        let right = -(self.width / 2);
+        (right, right + self.width)
+    }
+
+    /// Fits a box. `ignore` names what doesn't count.
+    pub fn fit(&self, facts: &Facts, space: Space, ignore: impl Fn(&space::Solid) -> bool) -> Fit {
+        let (right, left) = self.ends();
+        // The box covers the face, or stands before it where it is narrower.
+        let (lo, hi) = ordered(right, left - space.width);
+        let reach = self.ring(lo, hi + space.width - lo, space.depth);
+        let obstacles = self.obstacles(facts, &reach, space, ignore);
+        let from = self.best_place(&obstacles, space.width, lo, hi);
+        let meets = |o: &Obstacle| o.from < from + space.width && o.to > from;
+        let within: Vec<Obstacle> = obstacles.iter().filter(|o| meets(o)).cloned().collect();
+        let (mut short, mut narrow) = (None, None);
+        if !within.is_empty() {
+            let in_front = |o: &&Obstacle| space.width < self.width || self.faces(o);
+            short = within.iter().filter(in_front).map(|o| o.near).min();
+            let beside = || obstacles.iter().filter(|o| !in_front(o));
+            let reach_left = beside().filter(|o| o.from >= left).map(|o| o.from).min();
+            let reach_right = beside().filter(|o| o.to <= right).map(|o| o.to).max();
+            let clear = reach_left.unwrap_or(hi + space.width) - reach_right.unwrap_or(lo);
+            narrow = Some(clear).filter(|&clear| clear < space.width);
+        }
+        Fit { ring: self.ring(from, space.width, space.depth), within, short, narrow }
+    }
+
+    /// What stands in a convex stretch of floor before the face, nearest first.
+    pub fn obstacles(
+        &self,
+        facts: &Facts,
+        reach: &[Pt],
+        space: Space,
+        ignore: impl Fn(&space::Solid) -> bool,
+    ) -> Vec<Obstacle> {
+        let bounds = Bounds::of(reach);
+        let mut found: Vec<Obstacle> = facts
+            .solids
+            .iter()
+            .filter(|s| s.bottom < space.top && s.top > space.bottom)
+            .filter(|s| bounds.meets(Bounds::of(&s.ring)) && !ignore(s))
+            .filter(|s| convex_overlap(reach, &s.ring))
+            .filter_map(|s| self.obstacle(s, convex_clip(reach, &s.ring)))
+            .collect();
+        found.sort_by_key(|o| (o.near, o.element));
+        found
+    }
+
+    fn obstacle(&self, solid: &space::Solid, overlap: Ring) -> Option<Obstacle> {
+        let outs = || overlap.iter().map(|&p| self.out(p));
+        let acrosses = || overlap.iter().map(|&p| self.across(p));
+        Some(Obstacle {
+            element: solid.element,
+            kind: solid.kind,
+            near: outs().min()?.max(Len::ZERO),
+            far: outs().max()?,
+            from: acrosses().min()?,
+            to: acrosses().max()?,
+            overlap,
+        })
+    }
+
+    /// Where across the box stands best: free of obstacles, else with the nearest one farthest out; of
+    /// equal places the one nearest to the middle.
+    fn best_place(&self, obstacles: &[Obstacle], width: Len, lo: Len, hi: Len) -> Len {
+        let middle = -(width / 2);
+        let middle = middle.clamp(lo, hi);
+        let mut places = vec![middle, lo, hi];
+        places.extend(obstacles.iter().flat_map(|o| [o.to, o.from - width]));
+        places.retain(|&p| p >= lo && p <= hi);
+        places.sort_unstable_by_key(|&p| ((p - middle).abs(), p));
+        let depth = |from: Len| {
+            let meets = |o: &&Obstacle| o.from < from + width && o.to > from;
+            obstacles.iter().filter(meets).map(|o| o.near).min().unwrap_or(Len::COORD_LIMIT)
+        };
+        let mut best = (middle, depth(middle));
+        for place in places {
+            let depth = depth(place);
+            if depth > best.1 {
+                best = (place, depth);
+            }
+        }
+        best.0
+    }
+}
+
+/// The component of `p - from` along a facing.
+fn along(facing: Facing, p: Pt, from: Pt) -> Len {
+    let (v, f) = (p - from, facing.vec());
+    let len = match (f.x, f.y) {
+        (x, 0) => v.x * x.signum(),
+        (0, y) => v.y * y.signum(),
+        _ => (v.dot(f) as f64 / f.norm()).round() as i64,
+    };
+    Len::from_units(i32::try_from(len).unwrap_or(if len < 0 { i32::MIN } else { i32::MAX }))
+}
+
+fn ordered(a: Len, b: Len) -> (Len, Len) {
+    if a <= b { (a, b) } else { (b, a) }
+}
