@@ -60,7 +60,7 @@ impl Pt {
     /// Whether both coordinates lie within ±[`Len::COORD_LIMIT`].
     pub fn in_bounds(self) -> bool {
         let limit = Len::COORD_LIMIT.units();
-        self.x.abs() <= limit && self.y.abs() <= limit
+        (-limit..=limit).contains(&self.x) && (-limit..=limit).contains(&self.y)
     }
 }
 
@@ -131,8 +131,13 @@ impl Sub for Pt {
 
 impl Add<Vec2> for Pt {
     type Output = Pt;
+    /// Stops at the ends of the `i32` grid, far outside a plan's bounds, so that
+    /// [`Pt::in_bounds`] afterwards tells.
     fn add(self, v: Vec2) -> Pt {
-        Pt { x: (i64::from(self.x) + v.x) as i32, y: (i64::from(self.y) + v.y) as i32 }
+        let on_grid = |a: i32, d: i64| {
+            i64::from(a).saturating_add(d).clamp(i64::from(i32::MIN), i64::from(i32::MAX)) as i32
+        };
+        Pt { x: on_grid(self.x, v.x), y: on_grid(self.y, v.y) }
     }
 }
 

@@ -6,9 +6,10 @@
 mod area;
 mod len;
 mod read;
+mod scan;
 mod write;
 
 pub use area::Area;
 pub use len::Len;
-pub use read::{BareUnit, ReadError, read_len};
+pub use read::{BareUnit, ReadError, read_len, read_len_in};
 pub use write::{Precision, System};

@@ -1,0 +1,112 @@
+//! Which boxes are near a box: a uniform grid of cells.
+//!
+//! The cells are 48 in square, or larger by a power of two where the boxes are spread so thinly that
+//! 48 in would make more than a few cells per box. The lists of all cells lie in one array, filled
+//! by counting sort: `items[starts[c] .. starts[c + 1]]` are the boxes that meet cell `c`.
+
+use measure::Len;
+
+use crate::Bounds;
+
+/// Boxes by place. Built once, then asked; to move a box, build again.
+#[derive(Clone, Debug, Default)]
+pub struct Grid {
+    boxes: Vec<Bounds>,
+    all: Bounds,
+    /// Cells are `2^shift` times 48 in.
+    shift: u32,
+    columns: usize,
+    rows: usize,
+    starts: Vec<u32>,
+    items: Vec<u32>,
+}
+
+/// The cells that a box meets: columns from, to; rows from, to.
+type Span = (usize, usize, usize, usize);
+
+impl Grid {
+    /// The side of the smallest cell.
+    pub const CELL: Len = Len::inches(48);
+
+    /// A grid over boxes; they are known by their index. Empty boxes are never found.
+    pub fn new(boxes: Vec<Bounds>) -> Grid {
+        let all = boxes
+            .iter()
+            .fold(Bounds::EMPTY, |all, &b| if b.is_empty() { all } else { all.union(b) });
+        let mut grid = Grid { boxes, all, ..Grid::default() };
+        if all.is_empty() {
+            return grid;
+        }
+        let most = 4 * grid.boxes.len() + 64;
+        loop {
+            let (_, column, _, row) = grid.span(all);
+            (grid.columns, grid.rows) = (column + 1, row + 1);
+            if grid.columns.saturating_mul(grid.rows) <= most {
+                break;
+            }
+            grid.shift += 1;
+        }
+        grid.fill();
+        grid
+    }
+
+    fn fill(&mut self) {
+        let mut starts = vec![0u32; self.columns * self.rows + 1];
+        for &b in self.boxes.iter().filter(|b| !b.is_empty()) {
+            self.cells(self.span(b)).for_each(|cell| starts[cell + 1] += 1);
+        }
+        for cell in 1..starts.len() {
+            starts[cell] += starts[cell - 1];
+        }
+        let mut next = starts.clone();
+        let mut items = vec![0u32; starts[starts.len() - 1] as usize];
+        for (index, &b) in self.boxes.iter().enumerate().filter(|(_, b)| !b.is_empty()) {
+            for cell in self.cells(self.span(b)) {
+                items[next[cell] as usize] = index as u32;
+                next[cell] += 1;
+            }
+        }
+        (self.starts, self.items) = (starts, items);
+    }
+
+    /// The indices of the boxes that meet `within` (touching counts), in rising order, each once.
+    pub fn query(&self, within: Bounds) -> Vec<usize> {
+        if within.is_empty() || !within.meets(self.all) {
+            return Vec::new();
+        }
+        let mut found: Vec<usize> = Vec::new();
+        for cell in self.cells(self.span(within)) {
+            let (from, to) = (self.starts[cell] as usize, self.starts[cell + 1] as usize);
+            let near = self.items[from..to].iter().map(|&i| i as usize);
+            found.extend(near.filter(|&i| self.boxes[i].meets(within)));
+        }
+        found.sort_unstable();
+        found.dedup();
+        found
+    }
+
+    /// The box with an index.
+    pub fn bounds(&self, index: usize) -> Bounds {
+        self.boxes[index]
+    }
+
+    /// The cells that the part of a box inside the grid meets.
+    fn span(&self, b: Bounds) -> Span {
+        let cell = |at: i32, from: i32| {
+            let at = (i64::from(at) - i64::from(from)).max(0);
+            (at / (i64::from(Grid::CELL.units()) << self.shift)) as usize
+        };
+        let (min, last) = (self.all.min, self.all.max);
+        (
+            cell(b.min.x, min.x),
+            cell(b.max.x.min(last.x), min.x),
+            cell(b.min.y, min.y),
+            cell(b.max.y.min(last.y), min.y),
+        )
+    }
+
+    fn cells(&self, (left, right, low, high): Span) -> impl Iterator<Item = usize> {
+        let columns = self.columns;
+        (low..=high).flat_map(move |row| (left..=right).map(move |column| row * columns + column))
+    }
+}
