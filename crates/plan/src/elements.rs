@@ -40,13 +40,16 @@ impl Elements {
         }
     }
 
-    pub(crate) fn remove(&mut self, id: ElementId) -> bool {
-        match self.find(id) {
-            Ok(i) => {
-                self.0.remove(i);
-                true
+    pub(crate) fn retain(&mut self, keep: impl Fn(ElementId) -> bool) {
+        self.0.retain(|e| keep(e.id));
+    }
+
+    /// Puts a changed element, with the same id, in place of each for which `change` gives one.
+    pub(crate) fn update(&mut self, change: impl Fn(&Element) -> Option<Element>) {
+        for slot in &mut self.0 {
+            if let Some(changed) = change(slot) {
+                *slot = Arc::new(changed);
             }
-            Err(_) => false,
         }
     }
 

@@ -2,14 +2,21 @@
 //!
 //! This crate knows no derived facts, no rules, no drawing and no disk: text in, text out.
 
+pub mod bounds;
 mod edit;
+mod edit_error;
 pub mod element;
 mod elements;
+pub mod file;
+pub mod fragment;
 mod history;
+pub mod ops;
 mod plan;
 mod site;
+mod validate;
 
-pub use edit::{Edit, EditError};
+pub use edit::Edit;
+pub use edit_error::EditError;
 pub use element::{Body, Draft, Element, ElementId, State};
 pub use elements::Elements;
 pub use history::History;

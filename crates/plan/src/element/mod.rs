@@ -8,7 +8,7 @@ mod stair;
 mod tag;
 mod wall;
 
-use geometry::Pt;
+use geometry::{Pt, Seg};
 use serde::{Deserialize, Serialize};
 
 pub use fixture::{Column, ColumnShape, Furnishing};
@@ -125,6 +125,15 @@ impl Body {
         match self {
             Body::Opening(o) => Some(o.host),
             Body::Furring(f) => Some(f.host),
+            _ => None,
+        }
+    }
+
+    /// The drawn line of a foundation wall or partition; openings are placed along it.
+    pub fn wall_line(&self) -> Option<Seg> {
+        match self {
+            Body::Shell(w) => Some(w.line()),
+            Body::Partition(w) => Some(w.line()),
             _ => None,
         }
     }

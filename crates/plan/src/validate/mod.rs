@@ -1,0 +1,83 @@
+//! What every plan keeps to: each figure within its bound, each reference to something that is there.
+
+mod element;
+mod fixed;
+mod outline;
+mod site;
+mod text;
+
+use std::collections::BTreeSet;
+
+use crate::{EditError, Element, ElementId, Plan};
+
+pub(crate) use site::set_aside;
+
+/// What an edit has touched and must be checked again.
+pub(crate) struct Touched {
+    pub elements: BTreeSet<ElementId>,
+    pub site: bool,
+    /// A service point was replaced by something else, so that others may say they serve it.
+    pub lost_service: bool,
+    /// Ids from here on are new in this edit.
+    first_new: u32,
+}
+
+impl Touched {
+    pub fn since(next_id: u32) -> Touched {
+        Touched { elements: BTreeSet::new(), site: false, lost_service: false, first_new: next_id }
+    }
+
+    /// An element's name in a message.
+    fn name(&self, e: &Element) -> String {
+        if e.id.0 < self.first_new {
+            e.name()
+        } else {
+            format!("New {}", element::kind_word(&e.body))
+        }
+    }
+}
+
+/// Checks what an edit has touched.
+pub(crate) fn touched(plan: &Plan, touched: &Touched) -> Result<(), EditError> {
+    let name = |e: &Element| touched.name(e);
+    if touched.site {
+        site::check(&plan.site)?;
+    }
+    let there = || touched.elements.iter().filter_map(|&id| plan.get(id));
+    for e in there() {
+        element::check(&name(e), &e.body)?;
+        element::check_serves(plan, &name(e), &e.body)?;
+    }
+    if touched.lost_service {
+        for e in plan.elements.iter() {
+            element::check_serves(plan, &name(e), &e.body)?;
+        }
+    }
+    match fixed::problems(plan, &fixed::hosts_of(there()), &name).into_iter().next() {
+        Some((_, problem)) => Err(problem),
+        None => Ok(()),
+    }
+}
+
+/// Something that is wrong with a plan, and the element it is about.
+pub(crate) type Problem = (Option<ElementId>, EditError);
+
+/// Everything that is wrong with a plan.
+pub(crate) fn whole(plan: &Plan) -> Vec<Problem> {
+    let mut problems: Vec<Problem> =
+        site::check(&plan.site).err().map(|p| (None, p)).into_iter().collect();
+    for e in plan.elements.iter() {
+        let found = element::check(&e.name(), &e.body)
+            .and_then(|()| element::check_serves(plan, &e.name(), &e.body));
+        problems.extend(found.err().map(|p| (Some(e.id), p)));
+    }
+    // How an opening lies in its wall can be asked only where all figures are sound.
+    if problems.is_empty() {
+        let hosts = fixed::hosts_of(plan.elements.iter());
+        let found = fixed::problems(plan, &hosts, &Element::name);
+        problems.extend(found.into_iter().map(|(id, p)| (Some(id), p)));
+    }
+    let asides = plan.set_aside.iter().filter_map(|s| set_aside(plan, s).err());
+    problems.extend(asides.map(|p| (None, p)));
+    problems
+}

@@ -1,0 +1,74 @@
+//! Outlines: closed rings that neither cross nor touch themselves.
+
+use geometry::{Pt, orient};
+
+use crate::{EditError, bounds};
+
+/// Checks the number of points and that edges meet at shared corners only. O(n²) on at most 200 points.
+pub(super) fn check(who: &str, ring: &[Pt]) -> Result<(), EditError> {
+    let bound = bounds::OUTLINE_POINTS;
+    if !bound.holds(ring.len()) {
+        return Err(EditError::CountOutOfRange { who: who.to_owned(), bound, value: ring.len() });
+    }
+    if is_simple(ring) { Ok(()) } else { Err(EditError::OutlineCrosses { who: who.to_owned() }) }
+}
+
+fn is_simple(ring: &[Pt]) -> bool {
+    let n = ring.len();
+    let edge = |i: usize| (ring[i], ring[(i + 1) % n]);
+    (0..n).all(|i| {
+        let (a, b) = edge(i);
+        let (_, c) = edge((i + 1) % n);
+        let folds_back = orient(a, b, c) == 0 && (b - a).dot(c - b) <= 0;
+        // The edges after the next one; the last edge is a neighbour of the first.
+        let apart = (i + 2..n).filter(|&j| (j + 1) % n != i);
+        !folds_back && apart.into_iter().all(|j| !touch((a, b), edge(j)))
+    })
+}
+
+/// Whether two segments have a point in common.
+fn touch((a, b): (Pt, Pt), (c, d): (Pt, Pt)) -> bool {
+    let sides = |p, q, r, s| (orient(p, q, r).signum(), orient(p, q, s).signum());
+    let (c_side, d_side) = sides(a, b, c, d);
+    let (a_side, b_side) = sides(c, d, a, b);
+    let between = |p: Pt, q: Pt, r: Pt| (p - r).dot(q - r) <= 0;
+    (c_side * d_side < 0 && a_side * b_side < 0)
+        || (c_side == 0 && between(a, b, c))
+        || (d_side == 0 && between(a, b, d))
+        || (a_side == 0 && between(c, d, a))
+        || (b_side == 0 && between(c, d, b))
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn ring(points: &[(i32, i32)]) -> Vec<Pt> {
+        points.iter().map(|&p| Pt::from(p)).collect()
+    }
+
+    #[test]
+    fn plain_outlines_pass() {
+        assert!(is_simple(&ring(&[(0, 0), (9, 0), (0, 9)])));
+        assert!(is_simple(&ring(&[(0, 0), (0, 9), (9, 9), (9, 0)])));
+        // A point on a straight edge.
+        assert!(is_simple(&ring(&[(0, 0), (5, 0), (9, 0), (9, 9), (0, 9)])));
+        assert!(is_simple(&ring(&[(0, 0), (9, 0), (9, 4), (4, 4), (4, 9), (0, 9)])));
+    }
+
+    #[test]
+    fn crossing_touching_and_flat_outlines_fail() {
+        for bad in [
+            &[(0, 0), (9, 9), (9, 0), (0, 9)][..],
+            &[(0, 0), (9, 0), (4, 0)],
+            &[(0, 0), (9, 0), (9, 0), (0, 9)],
+            &[(0, 0), (9, 0), (9, 9), (9, 0), (0, 9)],
+            // Touches its own edge with a corner.
+            &[(0, 0), (8, 0), (8, 8), (4, 0), (0, 8)],
+            // Passes one corner twice.
+            &[(0, 0), (4, 4), (8, 0), (8, 8), (4, 4), (0, 8)],
+        ] {
+            assert!(!is_simple(&ring(bad)), "{bad:?}");
+        }
+    }
+}

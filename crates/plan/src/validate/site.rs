@@ -1,0 +1,25 @@
+//! Site facts and findings that are set aside.
+
+use crate::{EditError, Plan, SetAside, Site, bounds};
+
+use super::{element::len, text};
+
+pub(super) fn check(site: &Site) -> Result<(), EditError> {
+    let who = "Site";
+    text::check(who, bounds::TITLE, &site.title)?;
+    len(who, bounds::JOIST_UNDERSIDE, site.joist_underside)?;
+    len(who, bounds::CEILING_BUILD, site.ceiling.drop())?;
+    len(who, bounds::FLOOR_BUILD, site.floor_build)?;
+    len(who, bounds::CEILING_HEIGHT, site.ceiling_height())
+}
+
+/// Checks a set-aside: rule and reason given, every element there.
+pub(crate) fn set_aside(plan: &Plan, set_aside: &SetAside) -> Result<(), EditError> {
+    let who = "Set aside";
+    text::check(who, bounds::RULE, &set_aside.rule)?;
+    text::check(who, bounds::REASON, &set_aside.reason)?;
+    match set_aside.elements.iter().find(|&&id| plan.get(id).is_none()) {
+        Some(&id) => Err(EditError::Missing { id }),
+        None => Ok(()),
+    }
+}
