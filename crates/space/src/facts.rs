@@ -2,9 +2,12 @@
 
 use std::sync::Arc;
 
+use geometry::{Bounds, Grid, Pt};
 use plan::{ElementId, Plan};
 
+use crate::walls::Cuts;
 use crate::{OpeningFacts, OverheadFacts, Room, RoomIndex, Solid, WallFacts};
+use crate::{openings, overheads, rooms, solids, walls};
 
 /// What was derived from one plan. Every list is in a fixed order: elements by id, rooms by their
 /// lowest-leftmost corner.
@@ -19,20 +22,48 @@ pub struct Facts {
     /// Everything standing that takes up floor or body space, as convex pieces with a height range.
     pub solids: Vec<Solid>,
     pub overheads: Vec<OverheadFacts>,
+    /// Room tags that stand in no room: in an open face, outdoors or in a wall.
+    pub loose_tags: Vec<ElementId>,
+    room_grid: Grid,
+    solid_grid: Grid,
+    overhead_grid: Grid,
 }
 
 /// Derives the facts of a plan from scratch.
-pub fn derive(_plan: &Arc<Plan>) -> Facts {
-    unimplemented!()
+pub fn derive(plan: &Arc<Plan>) -> Facts {
+    let walls = walls::walls(plan, &Cuts::new(plan));
+    let overheads = overheads::overheads(plan);
+    let overhead_grid = Grid::new(overheads.iter().map(OverheadFacts::bounds).collect());
+    let floors = rooms::Floors::find(plan, &walls);
+    let openings = openings::openings(plan, &walls, &|p| floors.at(p));
+    let (solids, solid_grid) = solids::solids(plan, &walls, &openings);
+    let over = rooms::Over { all: &overheads, grid: &overhead_grid };
+    let (rooms, loose_tags, room_grid) = floors.describe(plan, &walls, &openings, over);
+    Facts {
+        plan: Arc::clone(plan),
+        walls,
+        openings,
+        rooms,
+        solids,
+        overheads,
+        loose_tags,
+        room_grid,
+        solid_grid,
+        overhead_grid,
+    }
 }
 
 impl Facts {
-    pub fn wall(&self, _id: ElementId) -> Option<&WallFacts> {
-        unimplemented!()
+    pub fn wall(&self, id: ElementId) -> Option<&WallFacts> {
+        self.walls.binary_search_by_key(&id, |w| w.id).ok().map(|i| &self.walls[i])
     }
 
-    pub fn opening(&self, _id: ElementId) -> Option<&OpeningFacts> {
-        unimplemented!()
+    pub fn opening(&self, id: ElementId) -> Option<&OpeningFacts> {
+        self.openings.binary_search_by_key(&id, |o| o.id).ok().map(|i| &self.openings[i])
+    }
+
+    pub fn overhead(&self, id: ElementId) -> Option<&OverheadFacts> {
+        self.overheads.binary_search_by_key(&id, |o| o.id).ok().map(|i| &self.overheads[i])
     }
 
     pub fn room(&self, index: RoomIndex) -> &Room {
@@ -40,7 +71,25 @@ impl Facts {
     }
 
     /// The room whose floor holds a point (a point on a boundary counts for the first such room).
-    pub fn room_at(&self, _p: geometry::Pt) -> Option<RoomIndex> {
-        unimplemented!()
+    pub fn room_at(&self, p: Pt) -> Option<RoomIndex> {
+        let near = self.room_grid.query(Bounds::of(&[p]));
+        near.into_iter().find(|&i| self.rooms[i].shape.contains(p)).map(RoomIndex)
+    }
+
+    /// The pieces of one element.
+    pub fn solids_of(&self, id: ElementId) -> &[Solid] {
+        let first = self.solids.partition_point(|s| s.element < id);
+        let last = self.solids.partition_point(|s| s.element <= id);
+        &self.solids[first..last]
+    }
+
+    /// The solids whose boxes meet a box, in order.
+    pub fn solids_near(&self, bounds: Bounds) -> impl Iterator<Item = &Solid> {
+        self.solid_grid.query(bounds).into_iter().map(|i| &self.solids[i])
+    }
+
+    /// The overheads whose boxes meet a box, by id.
+    pub fn overheads_near(&self, bounds: Bounds) -> impl Iterator<Item = &OverheadFacts> {
+        self.overhead_grid.query(bounds).into_iter().map(|i| &self.overheads[i])
     }
 }

@@ -3,16 +3,27 @@
 //! Everything here is a pure function of the plan. This crate knows no limit of any code, no rule and
 //! no drawing: it measures, others judge.
 
+mod cover;
 mod facts;
+mod gap;
+mod headroom;
 mod openings;
 mod overheads;
+mod reach;
 mod rooms;
+mod round;
 mod solids;
 mod walls;
 
+pub use cover::{Cover, CoverBy, cover};
 pub use facts::{Facts, derive};
-pub use openings::{Leaf, OpeningFacts};
+pub use gap::{ClearGap, clear_to_next};
+pub use headroom::{area_at_least, clear_over, height_shares};
+pub use openings::{DoorClear, Leaf, NetClear, OpeningFacts, door_clear, leaf_reaches, net_clear};
 pub use overheads::OverheadFacts;
-pub use rooms::{Room, RoomIndex};
+pub use reach::{
+    ClearSpan, Intrusion, Zone, box_before, clear_before, clear_span, front_box, intrusions,
+};
+pub use rooms::{Room, RoomIndex, room_core};
 pub use solids::{Solid, SolidKind};
-pub use walls::{LayerStrip, WallFacts};
+pub use walls::{LayerStrip, WallFacts, WallKind};

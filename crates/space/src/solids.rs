@@ -1,8 +1,12 @@
 //! What takes up space: convex pieces in the plan with a height range.
 
-use geometry::Ring;
+use geometry::{Bounds, Grid, Placed, Ring, twice_area};
 use measure::Len;
-use plan::ElementId;
+use plan::element::{Column, ColumnShape, OpeningKind, Stair};
+use plan::{Body, ElementId, Plan};
+
+use crate::round::disc;
+use crate::{OpeningFacts, WallFacts};
 
 /// What a solid is a piece of.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
@@ -23,4 +27,89 @@ pub struct Solid {
     pub ring: Ring,
     pub bottom: Len,
     pub top: Len,
+}
+
+/// The pieces of everything that stands, by element, and the grid over their boxes.
+///
+/// Walls: the stretches between openings over the full height, and the wall below and above each
+/// opening. Stairs: one piece for each tread, from the slab up to it. Furnishings stand on the
+/// finished floor and are taken to fill the floor's build-up too.
+pub(crate) fn solids(
+    plan: &Plan,
+    walls: &[WallFacts],
+    openings: &[OpeningFacts],
+) -> (Vec<Solid>, Grid) {
+    let mut out = Vec::with_capacity(2 * plan.elements().len());
+    for wall in walls {
+        for quad in &wall.pieces {
+            push(&mut out, wall.id, SolidKind::Wall, quad.to_vec(), (Len::ZERO, wall.top));
+        }
+    }
+    for opening in openings {
+        around(plan, walls, opening, &mut out);
+    }
+    for element in plan.elements().iter().filter(|e| e.stands()) {
+        let id = element.id;
+        match &element.body {
+            Body::Column(c) => {
+                let height = (Len::ZERO, plan.site.joist_underside);
+                push(&mut out, id, SolidKind::Column, column(c), height);
+            }
+            Body::Stair(s) => flight(&mut out, id, s),
+            Body::Service(s) => {
+                let height = (s.bottom, s.bottom + s.height);
+                push(&mut out, id, SolidKind::Service, s.placed().corners().to_vec(), height);
+            }
+            Body::Furnishing(f) => {
+                let height = (Len::ZERO, plan.site.floor_build + f.height);
+                push(&mut out, id, SolidKind::Furnishing, f.placed().corners().to_vec(), height);
+            }
+            _ => {}
+        }
+    }
+    out.sort_by_key(|s| s.element);
+    let grid = Grid::new(out.iter().map(|s| Bounds::of(&s.ring)).collect());
+    (out, grid)
+}
+
+fn push(out: &mut Vec<Solid>, element: ElementId, kind: SolidKind, ring: Ring, height: (Len, Len)) {
+    let (bottom, top) = height;
+    if top > bottom && twice_area(&ring) > 0 {
+        out.push(Solid { element, kind, ring, bottom, top });
+    }
+}
+
+/// The wall below and above an opening.
+fn around(plan: &Plan, walls: &[WallFacts], opening: &OpeningFacts, out: &mut Vec<Solid>) {
+    let Some(Body::Opening(o)) = plan.get(opening.id).map(|e| &e.body) else { return };
+    let Ok(host) = walls.binary_search_by_key(&opening.host, |w| w.id) else { return };
+    let host = &walls[host];
+    let (sill, head) = match &o.kind {
+        OpeningKind::Door(d) => (Len::ZERO, plan.site.floor_build + d.leaf_height),
+        OpeningKind::Window(w) => (w.sill, w.sill + w.frame_height),
+    };
+    for height in [(Len::ZERO, sill.min(host.top)), (head, host.top)] {
+        push(out, host.id, SolidKind::Wall, opening.quad.to_vec(), height);
+    }
+}
+
+/// The section of a column; a round one as a polygon that contains it.
+pub(crate) fn column(column: &Column) -> Ring {
+    match column.shape {
+        ColumnShape::Round { diameter } => disc(column.at, i64::from((diameter.units() + 1) / 2)),
+        ColumnShape::Square { .. } => column.placed().corners().to_vec(),
+    }
+}
+
+/// More treads than any flight between two floors has; what lies beyond is not built.
+const MOST_TREADS: u32 = 60;
+
+fn flight(out: &mut Vec<Solid>, id: ElementId, stair: &Stair) {
+    let treads = stair.risers.saturating_sub(1).min(MOST_TREADS) as i32;
+    for i in 0..treads {
+        let back = stair.foot + stair.up.step(stair.run * i);
+        let tread = Placed { back, facing: stair.up, width: stair.width, depth: stair.run };
+        let height = (Len::ZERO, stair.rise * (i + 1));
+        push(out, id, SolidKind::Stair, tread.corners().to_vec(), height);
+    }
 }

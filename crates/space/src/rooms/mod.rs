@@ -1,9 +1,18 @@
 //! Rooms: faces of the arrangement of walls, with islands.
 
-use geometry::{Pt, Shape};
+mod contact;
+mod core;
+mod describe;
+mod find;
+
+use geometry::{Facing, Pt, Shape};
 use measure::{Area, Len};
 use plan::ElementId;
 use plan::element::RoomUse;
+
+pub use self::core::room_core;
+pub(crate) use describe::Over;
+pub(crate) use find::Floors;
 
 /// Index of a room in `Facts::rooms`.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
@@ -20,8 +29,12 @@ pub struct Room {
     /// The tag that speaks for the room: the one with the lowest id. Others are listed in `more_tags`.
     pub tag: Option<ElementId>,
     pub more_tags: Vec<ElementId>,
+    /// The tag's name; `Room 3` by its place in the list where no tag names it.
     pub name: String,
+    /// The tag's use; unfinished where there is no tag.
     pub room_use: RoomUse,
+    /// Along the longest wall of the room.
+    pub along: Facing,
     /// Clear width and depth of the box around the room, along and across its longest wall.
     pub clear: (Len, Len),
     /// Walls with a face on the room, and openings in them that open to it, by id.

@@ -1,0 +1,84 @@
+//! Clear distances from a wall to what faces it.
+
+use geometry::{Bounds, Pt, Seg, closer_than, convex_overlap};
+use measure::Len;
+use plan::ElementId;
+use plan::element::Side;
+
+use crate::reach::{REACH, Strip};
+use crate::{Facts, SolidKind};
+
+/// The clear distance from a face of a wall to the next thing.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct ClearGap {
+    /// On the wall's finished face.
+    pub from: Pt,
+    /// On the other thing, straight before it.
+    pub to: Pt,
+    /// Rounded down.
+    pub distance: Len,
+    pub against: ElementId,
+}
+
+/// What stands higher than this hangs over one's head and is not measured to.
+const BODY: Len = Len::feet_inches(6, 0);
+
+/// The least clear distance from a wall's finished face on a side, along its normal, to the next wall,
+/// column, stair or service point, over the wall's whole length; where the nearest thing faces it over
+/// a stretch, at the place nearest to the wall's middle. `None` when nothing lies within 40 ft.
+///
+/// What touches the wall (walls that end on it, its own furring, what hangs on it) is not measured to.
+/// A foundation wall's finished face on its left is that of its thickest furring.
+pub fn clear_to_next(facts: &Facts, wall: ElementId, side: Side) -> Option<ClearGap> {
+    let wall = facts.wall(wall)?;
+    let furring = facts.walls.iter().filter(|w| w.host == Some(wall.id)).map(|w| w.thickness).max();
+    let back = match side {
+        Side::Left => wall.left.offset_left(furring.unwrap_or_default()),
+        Side::Right => wall.right.reversed(),
+    };
+    let strip = Strip::before(back)?;
+    let far = back.offset_left(REACH);
+    let ring = [back.b, far.b, far.a, back.a];
+    let bounds = Bounds::of(&ring);
+    let body: Vec<_> = facts
+        .solids_near(bounds)
+        .filter(|s| s.kind != SolidKind::Furnishing && s.element != wall.id)
+        .filter(|s| s.bottom < BODY && s.top > Len::ZERO)
+        .collect();
+    // Solids are in the order of their elements, so the pieces of one lie together.
+    let mut best: Option<ClearGap> = None;
+    for pieces in body.chunk_by(|s, t| s.element == t.element) {
+        let element = pieces[0].element;
+        if facts.wall(element).is_some_and(|w| w.host == Some(wall.id) || w.id == wall.id)
+            || facts.solids_of(element).iter().any(|s| touches(facts, wall.id, &s.ring))
+        {
+            continue;
+        }
+        for piece in pieces.iter().filter(|p| convex_overlap(&p.ring, &ring)) {
+            let Some(near) = strip.nearest(&piece.ring) else { continue };
+            if best.is_some_and(|b| b.distance <= near.depth) {
+                continue;
+            }
+            let middle = i128::from(back.dir().norm2()) / 2;
+            let from = strip.foot(middle.clamp(near.from, near.to));
+            let to = from + back.dir().left().with_len(near.depth);
+            best = Some(ClearGap { from, to, distance: near.depth, against: element });
+        }
+    }
+    best
+}
+
+/// Whether a piece touches the body of a wall or of its furring, to within the rounding of skew faces.
+fn touches(facts: &Facts, wall: ElementId, piece: &[Pt]) -> bool {
+    const SLACK: Len = Len::from_units(4);
+    facts
+        .walls
+        .iter()
+        .filter(|w| w.id == wall || w.host == Some(wall))
+        .any(|w| w.pieces.iter().any(|p| closer_than(p, piece, SLACK)) || face_meets(w.line, piece))
+}
+
+/// Whether a drawn line ends in a piece, for a wall whose openings take its end away.
+fn face_meets(line: Seg, piece: &[Pt]) -> bool {
+    [line.a, line.b].iter().any(|p| geometry::locate(*p, piece) != geometry::Where::Outside)
+}

@@ -1,0 +1,158 @@
+//! Openings: where they cut the wall, what they leave clear, where their leaf swings.
+
+mod door;
+mod leaf;
+mod window;
+
+use geometry::{Pt, Ring, Seg};
+use measure::Len;
+use plan::element::{End, Opening, OpeningKind, Side};
+use plan::{Body, ElementId, Plan};
+
+use crate::{RoomIndex, WallFacts, WallKind};
+
+pub use door::{DoorClear, door_clear};
+pub use leaf::leaf_reaches;
+pub use window::{NetClear, net_clear};
+
+/// One door, cased opening or window in its wall.
+#[derive(Clone, Debug)]
+pub struct OpeningFacts {
+    pub id: ElementId,
+    pub host: ElementId,
+    /// The hole in the wall (and in furring on that wall), counter-clockwise: right near, right far,
+    /// left far, left near, as seen along the host's line.
+    pub quad: [Pt; 4],
+    /// Along the host's line, from the near jamb to the far jamb.
+    pub line: Seg,
+    /// Clear width with the leaf open 90°: see [`door_clear`] and [`net_clear`] for what is taken off.
+    pub clear_width: Len,
+    pub clear_height: Len,
+    /// Whether the clear size rests on an allowance of common practice, not on a given figure.
+    pub clear_estimated: bool,
+    /// The room on the host's left and on its right; `None` outdoors or in no room.
+    pub left: Option<RoomIndex>,
+    pub right: Option<RoomIndex>,
+    /// In a foundation wall with no room on one side, so that it leads outdoors.
+    pub outside: bool,
+    /// The moving leaf of a hinged or bifold door; empty for windows, cased openings, sliding and
+    /// pocket doors.
+    pub leaves: Vec<Leaf>,
+}
+
+/// A door leaf and the floor it sweeps.
+#[derive(Clone, Debug)]
+pub struct Leaf {
+    pub hinge: Pt,
+    /// The free edge when shut and when open 90°.
+    pub shut: Pt,
+    pub open: Pt,
+    pub width: Len,
+    /// The swept quarter disc as a convex polygon that contains it (see [`leaf_reaches`] for the exact
+    /// test). A bifold folds two panels over the same floor: one leaf stands for both.
+    pub sweep: Ring,
+}
+
+impl OpeningFacts {
+    /// The rooms it opens to: on the left, then on the right.
+    pub fn rooms(&self) -> impl Iterator<Item = RoomIndex> {
+        self.left.into_iter().chain(self.right)
+    }
+
+    /// The edge of the hole at the wall's finished face on a side, from the near jamb to the far jamb.
+    pub fn face(&self, side: Side) -> Seg {
+        match side {
+            Side::Left => Seg::new(self.quad[3], self.quad[2]),
+            Side::Right => Seg::new(self.quad[0], self.quad[1]),
+        }
+    }
+}
+
+/// Every standing opening whose host stands, by id. `room_at` finds the room of a point.
+pub(crate) fn openings(
+    plan: &Plan,
+    walls: &[WallFacts],
+    room_at: &dyn Fn(Pt) -> Option<RoomIndex>,
+) -> Vec<OpeningFacts> {
+    let mut strips: Vec<&WallFacts> = walls.iter().filter(|w| w.host.is_some()).collect();
+    strips.sort_by_key(|w| (w.host, w.id));
+    plan.elements()
+        .iter()
+        .filter(|e| e.stands())
+        .filter_map(|e| match &e.body {
+            Body::Opening(o) => Some((e.id, o)),
+            _ => None,
+        })
+        .filter_map(|(id, opening)| {
+            let host = walls.binary_search_by_key(&opening.host, |w| w.id).ok().map(|i| &walls[i])?;
+            (host.kind != WallKind::Furring).then(|| one(id, opening, host, &strips, room_at))
+        })
+        .collect()
+}
+
+/// How far before a face the room on that side is looked for.
+const PROBE: Len = Len::sixty_fourths(16);
+
+fn one(
+    id: ElementId,
+    opening: &Opening,
+    host: &WallFacts,
+    strips: &[&WallFacts],
+    room_at: &dyn Fn(Pt) -> Option<RoomIndex>,
+) -> OpeningFacts {
+    let (from, to) = (opening.at, opening.at + opening.width());
+    let stretch = |face: Seg| Seg::new(face.point_at(from), face.point_at(to));
+    let line = stretch(host.line);
+    let right = stretch(host.right);
+    let left = stretch(host.left.offset_left(furring_over(host, strips, line)));
+    let out = host.line.dir().left().with_len(PROBE);
+    let left_room = room_at(left.a.midway(left.b) + out);
+    let right_room = room_at(right.a.midway(right.b) - out);
+    let (clear_width, clear_height, clear_estimated, leaves) = match &opening.kind {
+        OpeningKind::Door(door) => {
+            let clear = door_clear(door);
+            let face = match door.swing {
+                Side::Left => left,
+                Side::Right => right,
+            };
+            let outward = match door.swing {
+                Side::Left => out,
+                Side::Right => -out,
+            };
+            let face = if door.hinge == End::Start { face } else { face.reversed() };
+            let leaf = leaf::leaf(door, face, outward);
+            (clear.width, door.leaf_height, clear.estimated, leaf.into_iter().collect())
+        }
+        OpeningKind::Window(window) => {
+            let clear = net_clear(window);
+            (clear.width, clear.height, clear.estimated, Vec::new())
+        }
+    };
+    OpeningFacts {
+        id,
+        host: host.id,
+        quad: [right.a, right.b, left.b, left.a],
+        line,
+        clear_width,
+        clear_height,
+        clear_estimated,
+        left: left_room,
+        right: right_room,
+        outside: host.kind == WallKind::Shell && (left_room.is_none() || right_room.is_none()),
+        leaves,
+    }
+}
+
+/// The thickness of the furring that an opening goes through.
+fn furring_over(host: &WallFacts, strips: &[&WallFacts], hole: Seg) -> Len {
+    let dir = host.line.dir();
+    let along = |p: Pt| (p - host.line.a).dot(dir);
+    let first = strips.partition_point(|s| s.host < Some(host.id));
+    strips[first..]
+        .iter()
+        .take_while(|s| s.host == Some(host.id))
+        .filter(|s| along(s.line.a) < along(hole.b) && along(hole.a) < along(s.line.b))
+        .map(|s| s.thickness)
+        .max()
+        .unwrap_or_default()
+}

@@ -1,0 +1,64 @@
+//! Finding rooms: what the walls enclose.
+//!
+//! Rooms are the faces of a frame round the plan less the union of all walls, openings not cut: the
+//! line of a door leaf or cased opening closes a room. Columns, stairs and furnishings are no walls.
+//! The face that reaches the frame is the open one and no room. A face under 1 sq ft in which no tag
+//! stands is a cavity, such as the space between furring and a partition, and no room either.
+
+use geometry::{Bounds, Grid, Pt, Ring, Shape, overlay};
+use measure::{Area, Len};
+use plan::element::RoomTag;
+use plan::{Body, ElementId, Plan};
+
+use super::RoomIndex;
+use crate::WallFacts;
+
+/// A face with less floor than this is no room unless a tag stands in it.
+const LEAST: Area = Area::square_feet(1);
+
+/// The floors of the rooms, in the order of their lowest, then leftmost corners, and the tags in them.
+pub(crate) struct Floors<'a> {
+    pub(super) shapes: Vec<Shape>,
+    pub(super) grid: Grid,
+    /// The room of each standing tag, by the tag's id.
+    pub(super) tags: Vec<(ElementId, &'a RoomTag, Option<RoomIndex>)>,
+}
+
+impl<'a> Floors<'a> {
+    pub fn find(plan: &'a Plan, walls: &[WallFacts]) -> Floors<'a> {
+        let tags: Vec<(ElementId, &RoomTag)> = plan
+            .elements()
+            .iter()
+            .filter(|e| e.stands())
+            .filter_map(|e| match &e.body {
+                Body::RoomTag(tag) => Some((e.id, tag)),
+                _ => None,
+            })
+            .collect();
+        let mut shapes = enclosed(walls);
+        shapes.retain(|s| s.area() >= LEAST || tags.iter().any(|(_, t)| s.contains(t.at)));
+        let grid = Grid::new(shapes.iter().map(Shape::bounds).collect());
+        let mut floors = Floors { shapes, grid, tags: Vec::new() };
+        floors.tags = tags.into_iter().map(|(id, t)| (id, t, floors.at(t.at))).collect();
+        floors
+    }
+
+    /// The first room whose floor holds a point.
+    pub fn at(&self, p: Pt) -> Option<RoomIndex> {
+        let near = self.grid.query(Bounds::of(&[p]));
+        near.into_iter().find(|&i| self.shapes[i].contains(p)).map(RoomIndex)
+    }
+}
+
+/// Every bounded face of the walls, large or small.
+fn enclosed(walls: &[WallFacts]) -> Vec<Shape> {
+    let outlines: Vec<Ring> = walls.iter().map(|w| w.outline.clone()).collect();
+    let all = Bounds::of(outlines.iter().flatten());
+    if all.is_empty() {
+        return Vec::new();
+    }
+    let frame = all.grow(Len::inches(12));
+    let mut faces = overlay::difference(&[frame.ring()], &outlines);
+    faces.retain(|face| face.bounds() != frame);
+    faces
+}

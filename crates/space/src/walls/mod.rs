@@ -1,0 +1,93 @@
+//! Walls as they stand: faces, joined outline, layers, and the stretches left between openings.
+
+mod body;
+mod cut;
+mod furring;
+mod joins;
+mod strips;
+
+use geometry::{Grid, Pt, Ring, Seg};
+use measure::Len;
+use plan::element::Material;
+use plan::{ElementId, Plan};
+
+pub(crate) use body::Body;
+pub(crate) use cut::Cuts;
+
+/// What a wall is.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+pub enum WallKind {
+    Shell,
+    Partition,
+    Furring,
+}
+
+/// One wall (foundation, partition or furring) with its thickness.
+#[derive(Clone, Debug)]
+pub struct WallFacts {
+    pub id: ElementId,
+    pub kind: WallKind,
+    /// The foundation wall that furring stands against.
+    pub host: Option<ElementId>,
+    /// The drawn line from `a` to `b` (for furring: the stretch of the host's face).
+    pub line: Seg,
+    /// The left and the right face, both running from `a` to `b`, before joining.
+    pub left: Seg,
+    pub right: Seg,
+    pub thickness: Len,
+    /// From the slab to its top: the height of a foundation wall, the joists for the others.
+    pub top: Len,
+    /// The body including the wedges that close its corners and tees with other walls, counter-clockwise, openings not cut.
+    pub outline: Ring,
+    /// The convex pieces left when its openings are cut out, in order along the line.
+    pub pieces: Vec<[Pt; 4]>,
+    /// The layers from left to right, one convex strip for each, openings not cut.
+    pub layers: Vec<LayerStrip>,
+}
+
+/// One layer of a wall in the plan.
+#[derive(Clone, Debug)]
+pub struct LayerStrip {
+    pub material: Material,
+    pub quad: [Pt; 4],
+}
+
+impl WallFacts {
+    /// Its face on a side.
+    pub fn face(&self, side: plan::element::Side) -> Seg {
+        match side {
+            plan::element::Side::Left => self.left,
+            plan::element::Side::Right => self.right,
+        }
+    }
+}
+
+/// Every standing wall, by id.
+pub(crate) fn walls(plan: &Plan, cuts: &Cuts) -> Vec<WallFacts> {
+    let bodies = body::bodies(plan);
+    let grid = Grid::new(bodies.iter().map(Body::bounds).collect());
+    let mut caps = joins::caps(&bodies, &grid);
+    furring::join(&bodies, &mut caps);
+    bodies
+        .into_iter()
+        .zip(caps)
+        .map(|(body, caps)| {
+            let cuts = cuts.of(body.host.unwrap_or(body.id));
+            let cuts = cut::along(&body, cuts);
+            WallFacts {
+                id: body.id,
+                kind: body.kind,
+                host: body.host,
+                line: body.line,
+                left: body.left_face,
+                right: body.right_face,
+                thickness: body.left + body.right,
+                top: body.top,
+                outline: joins::outline(&body, &caps),
+                pieces: cut::pieces(&body, &caps, &cuts),
+                layers: strips::strips(&body, &caps),
+            }
+        })
+        .collect()
+}
+
