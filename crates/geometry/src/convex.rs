@@ -75,3 +75,174 @@ fn cross_inside(s: Seg, t: Seg) -> bool {
     opposite(orient(s.a, s.b, t.a), orient(s.a, s.b, t.b))
         && opposite(orient(t.a, t.b, s.a), orient(t.a, t.b, s.b))
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::Where;
+    use crate::sample::{any_piece, laid, piece, point, rect};
+    use proptest::prelude::*;
+
+    #[test]
+    fn touching_is_no_overlap_and_one_unit_is() {
+        let a = rect(0, 0, 10, 10);
+        assert!(!convex_overlap(&a, &rect(10, 0, 10, 10)));
+        assert!(!convex_overlap(&a, &rect(10, 10, 10, 10)));
+        assert!(convex_overlap(&a, &rect(9, 9, 10, 10)));
+        assert!(convex_overlap(&a, &rect(2, 2, 3, 3)));
+        assert!(convex_overlap(&a, &a));
+    }
+
+    #[test]
+    fn what_has_no_area_overlaps_nothing() {
+        let a = rect(0, 0, 10, 10);
+        assert!(!convex_overlap(&a, &[Pt::new(5, 5)]));
+        assert!(!convex_overlap(&a, &[Pt::new(-5, 5), Pt::new(50, 5)]));
+        assert!(!convex_overlap(&[], &a));
+        assert_eq!(convex_clip(&a, &[Pt::new(-5, 5), Pt::new(50, 5)]), []);
+    }
+
+    #[test]
+    fn repeated_and_collinear_points_do_not_matter() {
+        let plain = rect(0, 0, 10, 10);
+        let rich = vec![
+            Pt::new(0, 0),
+            Pt::new(5, 0),
+            Pt::new(5, 0),
+            Pt::new(10, 0),
+            Pt::new(10, 10),
+            Pt::new(0, 10),
+        ];
+        for b in [rect(9, 9, 5, 5), rect(10, 0, 5, 5), rect(3, 3, 1, 1)] {
+            assert_eq!(convex_overlap(&plain, &b), convex_overlap(&rich, &b));
+            assert_eq!(convex_clip(&plain, &b), convex_clip(&rich, &b));
+        }
+    }
+
+    #[test]
+    fn clip_of_boxes_is_exact() {
+        assert_eq!(convex_clip(&rect(0, 0, 10, 10), &rect(6, 7, 10, 10)), rect(6, 7, 4, 3));
+        assert_eq!(convex_clip(&rect(0, 0, 10, 10), &rect(2, -5, 3, 30)), rect(2, 0, 3, 10));
+        assert_eq!(convex_clip(&rect(0, 0, 10, 10), &rect(10, 0, 3, 3)), []);
+    }
+
+    #[test]
+    fn hull_leaves_out_what_is_inside_or_on_an_edge() {
+        let mut points = rect(0, 0, 4, 4);
+        points.extend([Pt::new(2, 0), Pt::new(2, 2), Pt::new(4, 4), Pt::new(0, 3)]);
+        assert_eq!(convex_hull(&points), rect(0, 0, 4, 4));
+        assert_eq!(convex_hull(&[]), []);
+        let line = [Pt::new(3, 3), Pt::new(1, 1), Pt::new(2, 2)];
+        assert_eq!(convex_hull(&line), [Pt::new(1, 1), Pt::new(3, 3)]);
+    }
+
+    /// A rational number with a positive denominator.
+    type Ratio = (i128, i128);
+
+    /// Twice the area of the common part, by clipping in rationals with one half-plane after another
+    /// (Sutherland and Hodgman, 1974). For coordinates of a few units.
+    fn twice_common_area(a: &[Pt], b: &[Pt]) -> f64 {
+        let mut b = b.to_vec();
+        if twice_area(&b) < 0 {
+            b.reverse();
+        }
+        let mut poly: Vec<(Ratio, Ratio)> =
+            a.iter().map(|p| ((p.x.into(), 1), (p.y.into(), 1))).collect();
+        for e in edges(&b) {
+            let d = e.dir();
+            let side = |p: &(Ratio, Ratio)| -> Ratio {
+                let (x, y) = (p.0.0 - i128::from(e.a.x) * p.0.1, p.1.0 - i128::from(e.a.y) * p.1.1);
+                (i128::from(d.x) * y * p.0.1 - i128::from(d.y) * x * p.1.1, p.0.1 * p.1.1)
+            };
+            let mut kept = Vec::new();
+            for (i, p) in poly.iter().enumerate() {
+                let q = &poly[(i + 1) % poly.len()];
+                let (s, t) = (side(p), side(q));
+                if s.0 >= 0 {
+                    kept.push(*p);
+                }
+                if s.0.signum() * t.0.signum() < 0 {
+                    // p + (q - p) s / (s - t)
+                    let part = reduced((s.0 * t.1, s.0 * t.1 - t.0 * s.1));
+                    let mix = |u: Ratio, v: Ratio| {
+                        let step = reduced((v.0 * u.1 - u.0 * v.1, v.1 * u.1));
+                        let step = reduced((step.0 * part.0, step.1 * part.1));
+                        reduced((u.0 * step.1 + step.0 * u.1, u.1 * step.1))
+                    };
+                    kept.push((mix(p.0, q.0), mix(p.1, q.1)));
+                }
+            }
+            poly = kept;
+        }
+        let float = |r: Ratio| r.0 as f64 / r.1 as f64;
+        let at = |i: usize| (float(poly[i % poly.len()].0), float(poly[i % poly.len()].1));
+        let sum: f64 = (0..poly.len()).map(|i| at(i).0 * at(i + 1).1 - at(i + 1).0 * at(i).1).sum();
+        sum.abs()
+    }
+
+    fn reduced((num, den): Ratio) -> Ratio {
+        let gcd = |mut a: i128, mut b: i128| {
+            while b != 0 {
+                (a, b) = (b, a % b);
+            }
+            a.abs().max(1)
+        };
+        let by = gcd(num, den) * den.signum();
+        (num / by, den / by)
+    }
+
+    proptest! {
+        #![proptest_config(ProptestConfig::with_cases(512))]
+
+        #[test]
+        fn overlap_agrees_with_rational_clipping(a in piece(5), b in piece(5)) {
+            let overlap = a.len() >= 3 && b.len() >= 3 && twice_common_area(&a, &b) > 1e-9;
+            prop_assert_eq!(convex_overlap(&a, &b), overlap);
+            prop_assert_eq!(convex_overlap(&b, &a), overlap);
+        }
+
+        /// Scaled up, a crossing is rounded by little against the area.
+        #[test]
+        fn clip_agrees_with_rational_clipping(a in piece(5), b in piece(5)) {
+            prop_assume!(a.len() >= 3 && b.len() >= 3);
+            let scaled = |r: &[Pt]| r.iter().map(|p| Pt::new(p.x * 1_000, p.y * 1_000)).collect::<Ring>();
+            let clip = convex_clip(&scaled(&a), &scaled(&b));
+            let twice = twice_area(&clip) as f64;
+            let exact = twice_common_area(&a, &b) * 1e6;
+            // Half a unit in each coordinate along a boundary of at most 40,000 units.
+            prop_assert!((twice - exact).abs() <= 60_000.0, "{} {}", twice, exact);
+        }
+
+        #[test]
+        fn clip_is_convex_and_lies_in_both(a in any_piece(), b in any_piece()) {
+            let clip = convex_clip(&a, &b);
+            prop_assert_eq!(convex_hull(&clip), clip.clone());
+            prop_assert_eq!(convex_clip(&b, &a), clip.clone());
+            if convex_overlap(&a, &b) {
+                let near = |p: &Pt| crate::gap(&[*p], &a).len.max(crate::gap(&[*p], &b).len);
+                prop_assert!(clip.iter().all(|p| near(p) <= measure::Len::UNIT));
+            } else {
+                prop_assert!(clip.is_empty());
+            }
+        }
+
+        #[test]
+        fn overlap_does_not_depend_on_how_the_plan_lies(
+            a in piece(40), b in piece(40), way in 0u8..8, dx in -900_000..900_000, dy in -900_000..900_000,
+        ) {
+            let there = |r: &[Pt]| laid(r, way, (dx, dy));
+            prop_assert_eq!(convex_overlap(&there(&a), &there(&b)), convex_overlap(&a, &b));
+        }
+
+        #[test]
+        fn hull_is_convex_and_holds_all(points in prop::collection::vec(point(9), 0..20)) {
+            let hull = convex_hull(&points);
+            prop_assert!(hull.iter().all(|p| points.contains(p)));
+            if hull.len() >= 3 {
+                prop_assert!(points.iter().all(|&p| locate(p, &hull) != Where::Outside));
+                let n = hull.len();
+                prop_assert!((0..n).all(|i| orient(hull[i], hull[(i + 1) % n], hull[(i + 2) % n]) > 0));
+            }
+        }
+    }
+}

@@ -163,3 +163,155 @@ impl Reach {
         Len::from_units(i32::try_from(root).unwrap_or(i32::MAX))
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::sample::{any_piece, laid, piece, rect};
+    use crate::{Ring, Vec2};
+    use geo::{Coord, Distance, Euclidean, LineString, Polygon};
+    use proptest::prelude::*;
+
+    fn inches_rect(x: i32, y: i32, w: i32, h: i32) -> Ring {
+        rect(x * Len::PER_INCH, y * Len::PER_INCH, w * Len::PER_INCH, h * Len::PER_INCH)
+    }
+
+    fn moved(ring: &[Pt], x: i32, y: i32) -> Ring {
+        laid(ring, 0, (x, y))
+    }
+
+    #[test]
+    fn a_gap_of_just_the_limit_is_not_closer_and_one_unit_less_is() {
+        let (wall, limit) = (inches_rect(0, 0, 4, 120), Len::inches(36));
+        let at_36 = inches_rect(40, 30, 30, 30);
+        assert!(!closer_than(&wall, &at_36, limit));
+        assert!(closer_than(&wall, &moved(&at_36, -1, 0), limit));
+        assert!(closer_than(&wall, &inches_rect(39, 30, 30, 30), limit));
+        assert_eq!(gap(&wall, &at_36).len, limit);
+        assert_eq!(gap(&wall, &moved(&at_36, -1, 0)).len, limit - Len::UNIT);
+        assert_eq!(gap(&wall, &inches_rect(39, 30, 30, 30)).len, Len::inches(35));
+    }
+
+    #[test]
+    fn the_limit_is_met_exactly_in_a_skew_direction_too() {
+        // Corner to corner along 3-4-5.
+        let (a, unit) = (rect(-10, -10, 10, 10), 8_128);
+        let b = rect(3 * unit, 4 * unit, 10, 10);
+        let limit = Len::from_units(5 * unit);
+        assert_eq!(gap(&a, &b), Gap { from: Pt::new(0, 0), to: b[0], len: limit });
+        assert!(!closer_than(&a, &b, limit) && closer_than(&a, &b, limit + Len::UNIT));
+        assert!(closer_than(&a, &moved(&b, -1, 0), limit));
+        // Corner to a skew face: the line 3x + 4y = 25 u is 5 u from the origin.
+        let face = [Pt::new(-5 * unit, 10 * unit), Pt::new(15 * unit, -5 * unit)];
+        assert!(!closer_than(&[Pt::new(0, 0)], &face, limit));
+        assert!(closer_than(&[Pt::new(1, 0)], &face, limit));
+        assert_eq!(gap(&[Pt::new(1, 0)], &face).len, limit - Len::UNIT);
+    }
+
+    #[test]
+    fn pieces_that_touch_or_overlap_have_no_gap() {
+        let a = rect(0, 0, 10, 10);
+        for b in
+            [rect(10, 3, 5, 5), rect(10, 10, 5, 5), rect(2, 2, 3, 3), rect(5, -5, 2, 40), a.clone()]
+        {
+            let g = gap(&a, &b);
+            assert_eq!((g.len, g.from), (Len::ZERO, g.to), "{b:?}");
+            assert!(locate(g.from, &a) != Where::Outside && locate(g.from, &b) != Where::Outside);
+            assert!(closer_than(&a, &b, Len::UNIT) && closer_than(&b, &a, Len::UNIT));
+            assert!(!closer_than(&a, &b, Len::ZERO));
+        }
+    }
+
+    #[test]
+    fn between_parallel_faces_the_middle_is_given() {
+        let (a, b) = (rect(0, 0, 10, 100), rect(50, 20, 10, 40));
+        let g = gap(&a, &b);
+        assert_eq!((g.from, g.to), (Pt::new(10, 40), Pt::new(50, 40)));
+    }
+
+    #[test]
+    fn points_segments_and_nothing() {
+        let (p, q) = (Pt::new(0, 0), Pt::new(0, 7));
+        assert_eq!(gap(&[p], &[q]), Gap { from: p, to: q, len: Len::from_units(7) });
+        assert_eq!(gap(&[p, q], &[Pt::new(4, 3)]).len, Len::from_units(4));
+        assert_eq!(gap(&[], &[p]), Gap::FAR);
+        assert!(!closer_than(&[], &[p], Len::from_units(i32::MAX)));
+    }
+
+    /// The same question asked of the `geo` crate, in floats.
+    fn by_geo(a: &[Pt], b: &[Pt]) -> f64 {
+        let line = |ring: &[Pt]| -> LineString {
+            ring.iter().map(|p| Coord { x: f64::from(p.x), y: f64::from(p.y) }).collect()
+        };
+        let polygon = |ring: &[Pt]| Polygon::new(line(ring), vec![]);
+        Euclidean.distance(&polygon(a), &polygon(b))
+    }
+
+    /// The least distance of points sampled along the edges, an upper bound.
+    fn by_sampling(a: &[Pt], b: &[Pt]) -> f64 {
+        let points = |ring: &[Pt]| -> Vec<(f64, f64)> {
+            let along = |e: Seg| {
+                let Vec2 { x, y } = e.dir();
+                (0..=40).map(move |i| {
+                    let part = f64::from(i) / 40.0;
+                    (f64::from(e.a.x) + x as f64 * part, f64::from(e.a.y) + y as f64 * part)
+                })
+            };
+            edges(ring).flat_map(along).collect()
+        };
+        let (p, q) = (points(a), points(b));
+        let apart =
+            |u: &(f64, f64), v: &(f64, f64)| ((u.0 - v.0).powi(2) + (u.1 - v.1).powi(2)).sqrt();
+        p.iter().flat_map(|u| q.iter().map(move |v| apart(u, v))).fold(f64::INFINITY, f64::min)
+    }
+
+    proptest! {
+        #![proptest_config(ProptestConfig::with_cases(400))]
+
+        /// The rounded-down length and the exact test agree to the unit, on all sizes.
+        #[test]
+        fn the_exact_test_flips_at_the_length(a in any_piece(), b in any_piece()) {
+            let len = gap(&a, &b).len;
+            prop_assert!(!closer_than(&a, &b, len));
+            prop_assert!(closer_than(&a, &b, len + Len::UNIT));
+        }
+
+        #[test]
+        fn the_length_agrees_with_geo(a in any_piece(), b in any_piece()) {
+            prop_assume!(a.len() >= 3 && b.len() >= 3);
+            let (len, reference) = (f64::from(gap(&a, &b).len.units()), by_geo(&a, &b));
+            prop_assert!(len <= reference + 1e-3 && reference < len + 1.001, "{} {}", len, reference);
+        }
+
+        #[test]
+        fn no_sampled_pair_is_nearer(a in piece(200), b in piece(200), dx in -400..400, dy in -400..400) {
+            let b = moved(&b, dx, dy);
+            let len = gap(&a, &b).len;
+            let sampled = by_sampling(&a, &b);
+            prop_assert!(f64::from(len.units()) <= sampled + 1e-9);
+            if len > Len::ZERO {
+                // A side is at most 566 units, so a sample lies within 7.1 of the nearest place on each.
+                prop_assert!(sampled <= f64::from(len.units()) + 1.0 + 15.0);
+            }
+        }
+
+        #[test]
+        fn the_places_lie_on_the_pieces_at_that_distance(a in any_piece(), b in any_piece()) {
+            let g = gap(&a, &b);
+            prop_assert!(gap(&[g.from], &a).len <= Len::UNIT);
+            prop_assert!(gap(&[g.to], &b).len <= Len::UNIT);
+            let apart = (g.to - g.from).norm();
+            prop_assert!((apart - f64::from(g.len.units())).abs() <= 2.5, "{:?} {}", g, apart);
+        }
+
+        #[test]
+        fn the_length_does_not_depend_on_order_or_on_how_the_plan_lies(
+            a in piece(3_000), b in piece(3_000), way in 0u8..8, dx in -900_000..900_000, dy in -900_000..900_000,
+        ) {
+            let there = |r: &[Pt]| laid(r, way, (dx, dy));
+            let len = gap(&a, &b).len;
+            prop_assert_eq!(gap(&b, &a).len, len);
+            prop_assert_eq!(gap(&there(&a), &there(&b)).len, len);
+        }
+    }
+}

@@ -110,3 +110,69 @@ impl Grid {
         (low..=high).flat_map(move |row| (left..=right).map(move |column| row * columns + column))
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::Pt;
+    use crate::sample::{FAR, point};
+    use proptest::prelude::*;
+
+    fn boxes(limit: i32) -> impl Strategy<Value = Vec<Bounds>> {
+        prop::collection::vec((point(limit), point(limit)), 0..40)
+            .prop_map(|pairs| pairs.into_iter().map(|(p, q)| Bounds::of([p, q])).collect())
+    }
+
+    /// A few cells, a plan, and the whole range.
+    fn any_boxes() -> impl Strategy<Value = (Vec<Bounds>, Bounds)> {
+        prop_oneof![
+            Just(300),
+            Just(3 * Grid::CELL.units()),
+            Just(20 * Grid::CELL.units()),
+            Just(FAR)
+        ]
+        .prop_flat_map(|limit| {
+            let ask = (point(limit), point(limit)).prop_map(|(p, q)| Bounds::of([p, q]));
+            (boxes(limit), ask)
+        })
+    }
+
+    fn by_loop(boxes: &[Bounds], ask: Bounds) -> Vec<usize> {
+        (0..boxes.len()).filter(|&i| boxes[i].meets(ask)).collect()
+    }
+
+    #[test]
+    fn nothing_and_empty_boxes_are_never_found() {
+        let everywhere = Bounds::of([Pt::new(-FAR, -FAR), Pt::new(FAR, FAR)]);
+        assert_eq!(Grid::new(vec![]).query(everywhere), []);
+        assert_eq!(Grid::new(vec![Bounds::EMPTY]).query(everywhere), []);
+        let one = Bounds::of([Pt::new(5, 5)]);
+        let grid = Grid::new(vec![Bounds::EMPTY, one]);
+        assert_eq!(grid.query(everywhere), [1]);
+        assert_eq!(grid.query(Bounds::EMPTY), []);
+        assert_eq!(grid.bounds(1), one);
+    }
+
+    #[test]
+    fn far_apart_boxes_do_not_make_many_cells() {
+        let corner = |x: i32, y: i32| Bounds::of([Pt::new(x, y)]);
+        let grid = Grid::new(vec![corner(-FAR, -FAR), corner(FAR, FAR), corner(0, 0)]);
+        assert!(grid.columns * grid.rows <= 4 * 3 + 64);
+        assert_eq!(grid.query(corner(0, 0)), [2]);
+    }
+
+    proptest! {
+        #[test]
+        fn finds_what_a_loop_finds((boxes, ask) in any_boxes()) {
+            prop_assert_eq!(Grid::new(boxes.clone()).query(ask), by_loop(&boxes, ask));
+        }
+
+        #[test]
+        fn finds_every_box_by_itself((boxes, _) in any_boxes()) {
+            let grid = Grid::new(boxes.clone());
+            for (i, &b) in boxes.iter().enumerate() {
+                prop_assert!(grid.query(b).contains(&i));
+            }
+        }
+    }
+}

@@ -69,3 +69,48 @@ impl Shape {
             .fold(f64::INFINITY, f64::min)
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::overlay;
+    use crate::sample::{laid, rect, skyline};
+    use proptest::prelude::*;
+
+    #[test]
+    fn the_label_of_a_rectangle_is_in_its_middle() {
+        assert_eq!(Shape::solid(rect(0, 0, 100, 60)).label_point(), Pt::new(50, 30));
+    }
+
+    #[test]
+    fn the_label_of_a_ring_shaped_room_is_not_in_the_island() {
+        let shapes = overlay::difference(&[rect(0, 0, 100, 100)], &[rect(20, 20, 60, 60)]);
+        assert_eq!(shapes[0].locate(shapes[0].label_point()), Where::Inside);
+    }
+
+    #[test]
+    fn the_label_of_an_ell_is_in_its_wide_part() {
+        let ell = [(0, 0), (100, 0), (100, 10), (40, 10), (40, 80), (0, 80)];
+        let shape = Shape::solid(ell.map(Pt::from).to_vec());
+        let p = shape.label_point();
+        assert!((15..=25).contains(&p.x) && (20..=60).contains(&p.y), "{p:?}");
+    }
+
+    #[test]
+    fn thin_and_empty_shapes_have_one_too() {
+        assert_eq!(Shape::default().label_point(), Pt::new(0, 0));
+        assert_eq!(Shape::solid(rect(7, 7, 1, 1)).label_point(), Pt::new(7, 7));
+    }
+
+    proptest! {
+        #[test]
+        fn the_label_lies_inside(a in skyline(), b in skyline(), way in 0u8..8, dx in -5..5, dy in -5..5) {
+            let large = |r: &[Pt]| r.iter().map(|p| Pt::new(p.x * 100, p.y * 100)).collect::<Vec<_>>();
+            let (a, b) = (large(&a), large(&laid(&b, way, (dx, dy))));
+            let shapes = overlay::difference(std::slice::from_ref(&a), std::slice::from_ref(&b));
+            for shape in shapes {
+                prop_assert_eq!(shape.locate(shape.label_point()), Where::Inside);
+            }
+        }
+    }
+}

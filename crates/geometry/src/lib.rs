@@ -15,6 +15,8 @@ mod locate;
 pub mod overlay;
 mod point;
 mod ring;
+#[cfg(test)]
+mod sample;
 mod sector;
 mod segment;
 mod square_core;

@@ -57,3 +57,78 @@ impl Shape {
         self.locate(p) != Where::Outside
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::sample::{FAR, laid, piece, point, rect, skyline};
+    use geo::coordinate_position::{CoordPos, CoordinatePosition};
+    use geo::{Coord, Polygon};
+    use proptest::prelude::*;
+
+    #[test]
+    fn corners_edges_and_the_unit_beside_them() {
+        let ring = rect(0, 0, 10, 10);
+        for (p, expected) in [
+            (Pt::new(0, 0), Where::OnEdge),
+            (Pt::new(10, 4), Where::OnEdge),
+            (Pt::new(9, 4), Where::Inside),
+            (Pt::new(11, 4), Where::Outside),
+            (Pt::new(11, 10), Where::Outside),
+            (Pt::new(-1, 0), Where::Outside),
+        ] {
+            assert_eq!(locate(p, &ring), expected, "{p:?}");
+        }
+    }
+
+    #[test]
+    fn points_segments_and_nothing() {
+        let (p, q) = (Pt::new(0, 0), Pt::new(4, 4));
+        assert_eq!(locate(p, &[]), Where::Outside);
+        assert_eq!(locate(p, &[p]), Where::OnEdge);
+        assert_eq!(locate(Pt::new(2, 2), &[p, q]), Where::OnEdge);
+        assert_eq!(locate(Pt::new(2, 3), &[p, q]), Where::Outside);
+    }
+
+    #[test]
+    fn the_inside_of_an_island_is_outside() {
+        let mut hole = rect(3, 3, 4, 4);
+        hole.reverse();
+        let shape = Shape { outer: rect(0, 0, 10, 10), holes: vec![hole] };
+        assert_eq!(shape.locate(Pt::new(5, 5)), Where::Outside);
+        assert_eq!(shape.locate(Pt::new(3, 5)), Where::OnEdge);
+        assert_eq!(shape.locate(Pt::new(2, 5)), Where::Inside);
+        assert!(shape.contains(Pt::new(7, 7)) && !shape.contains(Pt::new(6, 6)));
+    }
+
+    /// The same question asked of the `geo` crate, whose orientation test is robust.
+    fn by_geo(p: Pt, ring: &[Pt]) -> Where {
+        let coord = |p: &Pt| Coord { x: f64::from(p.x), y: f64::from(p.y) };
+        let polygon = Polygon::new(ring.iter().map(coord).collect(), vec![]);
+        match polygon.coordinate_position(&coord(&p)) {
+            CoordPos::Inside => Where::Inside,
+            CoordPos::OnBoundary => Where::OnEdge,
+            CoordPos::Outside => Where::Outside,
+        }
+    }
+
+    proptest! {
+        #[test]
+        fn concave_rings_agree_with_geo(ring in skyline(), way in 0u8..8, p in point(7)) {
+            let ring = laid(&ring, way, (0, 0));
+            prop_assert_eq!(locate(p, &ring), by_geo(p, &ring));
+        }
+
+        #[test]
+        fn far_convex_rings_agree_with_geo(ring in piece(FAR), p in point(FAR)) {
+            prop_assume!(ring.len() >= 3);
+            prop_assert_eq!(locate(p, &ring), by_geo(p, &ring));
+        }
+
+        #[test]
+        fn near_points_agree_with_geo(ring in piece(6), p in point(6)) {
+            prop_assume!(ring.len() >= 3);
+            prop_assert_eq!(locate(p, &ring), by_geo(p, &ring));
+        }
+    }
+}

@@ -205,3 +205,49 @@ impl Seg {
         Seg { a: self.b, b: self.a }
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::sample::{FAR, point, segment};
+    use proptest::prelude::*;
+
+    #[test]
+    fn axis_parallel_steps_are_exact() {
+        let seg = Seg::new(Pt::new(5, 5), Pt::new(5, 1_000));
+        let by = Len::from_units(77);
+        assert_eq!(seg.len(), Len::from_units(995));
+        assert_eq!(seg.point_at(by), Pt::new(5, 82));
+        assert_eq!(seg.offset_left(by), Seg::new(Pt::new(-72, 5), Pt::new(-72, 1_000)));
+        assert_eq!(seg.offset_left(-by).a, Pt::new(82, 5));
+        assert_eq!(Vec2::default().with_len(by), Vec2::default());
+    }
+
+    #[test]
+    fn a_step_off_the_grid_stops_at_its_end_and_is_out_of_bounds() {
+        let p = Pt::new(FAR, -FAR);
+        assert!(p.in_bounds());
+        assert!(!(p + Vec2::new(1, 0)).in_bounds());
+        assert_eq!(p + Vec2::new(i64::MAX, i64::MIN), Pt::new(i32::MAX, i32::MIN));
+        assert!(!Pt::new(i32::MIN, 0).in_bounds());
+    }
+
+    proptest! {
+        #[test]
+        fn orientation_agrees_with_wide_integers(a in point(FAR), b in point(FAR), c in point(FAR)) {
+            let w = |n: i32| i128::from(n);
+            let det = w(a.x) * (w(b.y) - w(c.y)) + w(b.x) * (w(c.y) - w(a.y)) + w(c.x) * (w(a.y) - w(b.y));
+            prop_assert_eq!(i128::from(orient(a, b, c)), det);
+            prop_assert_eq!(orient(b, c, a), orient(a, b, c));
+            prop_assert_eq!(orient(b, a, c), -orient(a, b, c));
+        }
+
+        #[test]
+        fn a_scaled_vector_is_within_a_unit(s in segment(1_000_000), len in -1_000_000..1_000_000i32) {
+            prop_assume!(s.a != s.b);
+            let v = s.dir().with_len(Len::from_units(len));
+            prop_assert!((v.norm() - f64::from(len.abs())).abs() <= 0.71);
+            prop_assert!(v.dot(s.dir()) * i64::from(len.signum()) >= 0);
+        }
+    }
+}

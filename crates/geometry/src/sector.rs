@@ -78,3 +78,87 @@ fn along_tangent(leaf: Vec2, meet: (f64, f64)) -> Vec2 {
 fn rounded(v: (f64, f64), scale: f64) -> Vec2 {
     Vec2::new((v.0 * scale).round() as i64, (v.1 * scale).round() as i64)
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::sample::point;
+    use crate::{Bounds, Where, locate, orient};
+    use measure::Len;
+    use proptest::prelude::*;
+
+    /// Points of the true sector, in floats, by turning the leaf from shut to open.
+    fn leaf_ends(hinge: Pt, shut: Pt, open: Pt) -> Vec<(f64, f64)> {
+        let (from, to) = (shut - hinge, open - hinge);
+        let (start, radius) = ((from.y as f64).atan2(from.x as f64), from.norm());
+        let turn = (from.cross(to) as f64).atan2(from.dot(to) as f64);
+        let end = |i: i32| {
+            let angle = start + turn * f64::from(i) / 300.0;
+            (f64::from(hinge.x) + radius * angle.cos(), f64::from(hinge.y) + radius * angle.sin())
+        };
+        (0..=300).map(end).collect()
+    }
+
+    /// How far outside a convex counter-clockwise ring a point lies (negative inside).
+    fn outside_by(ring: &[Pt], p: (f64, f64)) -> f64 {
+        crate::edges(ring)
+            .map(|e| {
+                let d = e.dir();
+                let (x, y) = (p.0 - f64::from(e.a.x), p.1 - f64::from(e.a.y));
+                -(d.x as f64 * y - d.y as f64 * x) / d.norm()
+            })
+            .fold(f64::NEG_INFINITY, f64::max)
+    }
+
+    #[test]
+    fn a_quarter_turn_along_the_axes_has_the_extent_of_the_leaf() {
+        let (hinge, leaf) = (Pt::inches(10, 20), Len::inches(32).units());
+        for (s, o) in [((1, 0), (0, 1)), ((0, 1), (1, 0)), ((-1, 0), (0, 1)), ((0, -1), (-1, 0))] {
+            let end = |d: (i32, i32)| Pt::new(hinge.x + d.0 * leaf, hinge.y + d.1 * leaf);
+            let ring = sector(hinge, end(s), end(o));
+            assert_eq!(Bounds::of(&ring), Bounds::of([hinge, end(s), end(o)]));
+            for p in leaf_ends(hinge, end(s), end(o)) {
+                assert!(outside_by(&ring, p) <= 1e-3);
+            }
+            // The stated bound, with a tolerance of two units.
+            let largest = ring.iter().map(|&p| (p - hinge).norm()).fold(0.0, f64::max);
+            let bound = f64::from(leaf) / (std::f64::consts::FRAC_PI_2 / 32.0).cos() + 2.0;
+            assert!(largest <= bound, "{largest} {bound}");
+            assert!(bound < f64::from(leaf) * 1.00122);
+        }
+    }
+
+    #[test]
+    fn a_leaf_on_one_line_sweeps_nothing() {
+        let hinge = Pt::new(0, 0);
+        assert_eq!(sector(hinge, Pt::new(9, 0), Pt::new(9, 0)), [hinge, Pt::new(9, 0)]);
+        assert_eq!(sector(hinge, hinge, hinge), [hinge]);
+    }
+
+    proptest! {
+        /// Any turn up to 150°, leaves from a few units to 10 m.
+        #[test]
+        fn holds_the_swept_floor_within_the_bound(
+            hinge in point(1_000_000), leaf in point(3_000_000), turn in -150.0..150.0f64,
+        ) {
+            let (sin, cos) = turn.to_radians().sin_cos();
+            let (x, y) = (f64::from(leaf.x), f64::from(leaf.y));
+            let shut = hinge + Vec2::new(i64::from(leaf.x), i64::from(leaf.y));
+            let open = hinge + rounded((x * cos - y * sin, x * sin + y * cos), 1.0);
+            prop_assume!(orient(hinge, shut, open) != 0);
+            let radius = (shut - hinge).norm().max((open - hinge).norm());
+            prop_assume!(radius > 50.0);
+            let ring = sector(hinge, shut, open);
+            prop_assert_eq!(convex_hull(&ring).len(), ring.len());
+            for p in [hinge, shut, open] {
+                prop_assert!(locate(p, &ring) != Where::Outside);
+            }
+            for p in leaf_ends(hinge, shut, open) {
+                prop_assert!(outside_by(&ring, p) <= 1.0, "{}", outside_by(&ring, p));
+            }
+            let bound = radius / (turn.abs().to_radians() / 32.0).cos() + 3.0;
+            let largest = ring.iter().map(|&p| (p - hinge).norm()).fold(0.0, f64::max);
+            prop_assert!(largest <= bound, "{} {}", largest, bound);
+        }
+    }
+}

@@ -62,6 +62,7 @@ fn along(a: Pt, d: Vec2, num: i64, den: i64) -> Option<Pt> {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::sample::{FAR, point, segment};
     use proptest::prelude::*;
 
     fn seg(ax: i32, ay: i32, bx: i32, by: i32) -> Seg {
@@ -103,8 +104,7 @@ mod tests {
 
     #[test]
     fn a_crossing_off_the_grid_is_none() {
-        let far = 1 << 29;
-        assert_eq!(line_crossing(seg(-far, 0, far, 1), seg(-far, 9, far, 9)), None);
+        assert_eq!(line_crossing(seg(-FAR, 0, FAR, 1), seg(-FAR, 9, FAR, 9)), None);
     }
 
     #[test]
@@ -114,14 +114,6 @@ mod tests {
         assert_eq!(nearest_on(s, Pt::new(14, 7)), s.b);
         assert_eq!(nearest_on(s, Pt::new(4, 7)), Pt::new(4, 0));
         assert_eq!(nearest_on(seg(3, 3, 3, 3), Pt::new(4, 7)), Pt::new(3, 3));
-    }
-
-    fn point(limit: i32) -> impl Strategy<Value = Pt> {
-        (-limit..=limit, -limit..=limit).prop_map(|(x, y)| Pt::new(x, y))
-    }
-
-    fn segment(limit: i32) -> impl Strategy<Value = Seg> {
-        (point(limit), point(limit)).prop_map(|(a, b)| Seg::new(a, b))
     }
 
     /// Solves `s.a + r u = t.a + q v` in rationals by Cramer's rule; collinear pairs by projection.
@@ -151,7 +143,7 @@ mod tests {
         }
 
         #[test]
-        fn touching_agrees_with_rationals_on_the_whole_grid(s in segment(1 << 29), t in segment(1 << 29)) {
+        fn touching_agrees_with_rationals_on_the_whole_grid(s in segment(FAR), t in segment(FAR)) {
             prop_assert_eq!(segs_touch(s, t), touch_by_parameters(s, t));
         }
 
