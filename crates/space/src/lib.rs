@@ -13,6 +13,9 @@ mod reach;
 mod rooms;
 mod round;
 mod solids;
+#[cfg(test)]
+#[path = "../tests/common/mod.rs"]
+mod testing;
 mod walls;
 
 pub use cover::{Cover, CoverBy, cover};

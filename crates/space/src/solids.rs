@@ -101,11 +101,8 @@ pub(crate) fn column(column: &Column) -> Ring {
     }
 }
 
-/// More treads than any flight between two floors has; what lies beyond is not built.
-const MOST_TREADS: u32 = 60;
-
 fn flight(out: &mut Vec<Solid>, id: ElementId, stair: &Stair) {
-    let treads = stair.risers.saturating_sub(1).min(MOST_TREADS) as i32;
+    let treads = i32::try_from(stair.risers.saturating_sub(1)).unwrap_or_default();
     for i in 0..treads {
         let back = stair.foot + stair.up.step(stair.run * i);
         let tread = Placed { back, facing: stair.up, width: stair.width, depth: stair.run };

@@ -91,3 +91,6 @@ pub(crate) fn walls(plan: &Plan, cuts: &Cuts) -> Vec<WallFacts> {
         .collect()
 }
 
+
+#[cfg(test)]
+mod tests;
