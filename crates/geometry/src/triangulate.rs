@@ -50,7 +50,7 @@ mod tests {
         assert_eq!(triangulate(&[]).1.len(), 0);
         assert_eq!(triangulate(&[vec![[0.0, 0.0], [1.0, 1.0]]]).1.len(), 0);
         assert_eq!(triangulate(&[square.clone(), vec![[f64::NAN, 0.0]]]).1.len(), 0);
-        assert_eq!(triangulate(&[square.clone()]).1.len(), 2);
+        assert_eq!(triangulate(std::slice::from_ref(&square)).1.len(), 2);
         assert_eq!(triangulate(&[square, vec![[0.5, 0.5]]]).1.len(), 2);
     }
 
