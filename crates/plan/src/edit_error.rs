@@ -46,7 +46,7 @@ pub enum EditError {
     FurringEmpty { who: String, from: Len, to: Len },
     #[error("{who} serves element {}, which is not a service point of the plan; choose one or none.", .serves.0)]
     ServesMissing { who: String, serves: ElementId },
-    #[error("{wall} can't move so far: {follower}, which is joined to it, would turn inside out or lose an opening. It may move {} to the right and {} to the left.", both(-*.least), both(*.most))]
+    #[error("{wall} can't move so far: {follower} would turn inside out or lose an opening. Looking from its start to its end, it may move {} to the right and {} to the left.", both(-*.least), both(*.most))]
     FollowerInverts { wall: String, follower: String, least: Len, most: Len },
     #[error("{who} is not {needed}.")]
     WrongKind { who: String, needed: &'static str },

@@ -12,6 +12,8 @@ pub mod fragment;
 mod history;
 pub mod ops;
 mod plan;
+#[cfg(any(test, feature = "sample"))]
+pub mod sample;
 mod site;
 mod validate;
 

@@ -7,9 +7,9 @@ use measure::Len;
 use crate::element::{Body, Furring, Opening};
 use crate::{EditError, Element, ElementId, Plan};
 
-/// The walls among `elements`, and the walls that openings and furring among them are fixed to.
+/// The elements themselves, which may be walls or have been, and what they are fixed to.
 pub(super) fn hosts_of<'a>(elements: impl Iterator<Item = &'a Element>) -> BTreeSet<ElementId> {
-    elements.map(|e| e.body.host().unwrap_or(e.id)).collect()
+    elements.flat_map(|e| [Some(e.id), e.body.host()]).flatten().collect()
 }
 
 /// What is wrong with the things fixed to `hosts`, and with which.
