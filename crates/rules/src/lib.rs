@@ -22,4 +22,4 @@ pub use keep_clear::{KeepClear, keep_clears};
 pub use phrase::{Part, Phrase};
 pub use remedy::remedies;
 pub use rule::{Group, HEADINGS, Rule, Sheet};
-pub use rules::{RULES, rule};
+pub use rules::{Demand, Met, RULES, demands, rule};

@@ -51,13 +51,17 @@ impl Sample {
     /// A rectangular shell with its south-west corner at the origin, clear size in inches. The walls are the
     /// first four elements: south, east, north, west, 8 in thick and 96 in high.
     pub fn room(width: f64, depth: f64) -> Sample {
-        let corners = [at(0.0, 0.0), at(width, 0.0), at(width, depth), at(0.0, depth)];
-        (0..4).fold(Sample::blank(), |sample, i| {
+        Sample::shell(&[at(0.0, 0.0), at(width, 0.0), at(width, depth), at(0.0, depth)])
+    }
+
+    /// A shell of any corners, counter-clockwise; its walls are the first elements, from the first corner on.
+    pub fn shell(corners: &[Pt]) -> Sample {
+        (0..corners.len()).fold(Sample::blank(), |sample, i| {
             sample.add(
                 State::Existing,
                 Body::Shell(ShellWall {
                     a: corners[i],
-                    b: corners[(i + 1) % 4],
+                    b: corners[(i + 1) % corners.len()],
                     thickness: Len::inches(8),
                     height: Len::inches(96),
                 }),

@@ -39,6 +39,7 @@ const FILES: &[(&str, &str)] = &[
     ("rooms.ron", include_str!("../../../../assets/code/rooms.ron")),
     ("headroom.ron", include_str!("../../../../assets/code/headroom.ron")),
     ("doors.ron", include_str!("../../../../assets/code/doors.ron")),
+    ("stairs.ron", include_str!("../../../../assets/code/stairs.ron")),
 ];
 
 fn read_model() -> Result<Layer, BookError> {

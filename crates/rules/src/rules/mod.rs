@@ -9,9 +9,12 @@ mod bedroom;
 mod doors;
 mod headroom;
 mod rooms;
+mod stairs;
 mod way_out;
 
 use crate::Rule;
+
+pub use bedroom::{Demand, Met, demands};
 
 const FAMILIES: &[&[Rule]] = &[
     way_out::RULES,
@@ -20,6 +23,7 @@ const FAMILIES: &[&[Rule]] = &[
     rooms::RULES,
     headroom::RULES,
     doors::RULES,
+    stairs::RULES,
 ];
 
 /// Every rule in force, in the order of the book.

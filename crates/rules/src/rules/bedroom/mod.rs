@@ -1,0 +1,16 @@
+//! Bedroom or office: what a use demands of a room, and rooms that read as a bedroom.
+
+mod bedroom_alarms;
+mod bedroom_light;
+mod demands;
+mod glazing;
+mod reads_as_bedroom;
+#[cfg(test)]
+mod demands_tests;
+
+use crate::Rule;
+
+pub use demands::{Demand, Met, demands};
+
+pub(super) const RULES: &[Rule] =
+    &[bedroom_alarms::RULE, bedroom_light::RULE, reads_as_bedroom::RULE];

@@ -1,0 +1,78 @@
+//! How wide a room is: the part of its floor that a square of a given side can reach.
+
+use geometry::Shape;
+use measure::{Area, Len};
+use space::{Facts, Room, RoomIndex};
+
+/// The part of a room that is at least `side` wide both ways.
+pub(super) fn core(facts: &Facts, index: RoomIndex, side: Len) -> Vec<Shape> {
+    let room = facts.room(index);
+    let (width, depth) = room.clear;
+    if width.min(depth) < side {
+        vec![]
+    } else if is_rectangle(room) {
+        vec![room.shape.clone()]
+    } else {
+        space::room_core(room, side)
+    }
+}
+
+/// Whether the room fills the box around it.
+fn is_rectangle(room: &Room) -> bool {
+    room.shape.holes.is_empty() && room.area == Area::of_rect(room.clear.0, room.clear.1)
+}
+
+/// The area of the part of a room that is at least `side` wide both ways.
+pub(super) fn core_area(facts: &Facts, index: RoomIndex, side: Len) -> Area {
+    core(facts, index, side).iter().map(Shape::area).sum()
+}
+
+/// The side of the largest square that the room holds, along and across its longest wall; at most `enough`,
+/// where the search stops.
+pub(crate) fn least_dimension(facts: &Facts, index: RoomIndex, enough: Len) -> Len {
+    widest(facts, index, enough, |side| !core(facts, index, side).is_empty())
+}
+
+/// The width of the hall where it is narrowest between two of its openings; at most `enough`.
+pub(crate) fn least_hall_width(facts: &Facts, index: RoomIndex, enough: Len) -> Len {
+    widest(facts, index, enough, |side| passes(facts, index, side))
+}
+
+/// Whether one connected part of the room is at least `side` wide and reaches every door of the room.
+fn passes(facts: &Facts, index: RoomIndex, side: Len) -> bool {
+    match &core(facts, index, side)[..] {
+        [whole] => reaches_doors(facts, index, whole),
+        _ => false,
+    }
+}
+
+fn reaches_doors(facts: &Facts, index: RoomIndex, part: &Shape) -> bool {
+    facts.openings.iter().all(|opening| {
+        let face = match (opening.left == Some(index), opening.right == Some(index)) {
+            (true, _) => opening.face(plan::element::Side::Left),
+            (_, true) => opening.face(plan::element::Side::Right),
+            _ => return true,
+        };
+        is_window(facts, opening.id) || part.contains(face.a.midway(face.b))
+    })
+}
+
+fn is_window(facts: &Facts, id: plan::ElementId) -> bool {
+    let body = facts.plan.get(id).map(|e| &e.body);
+    matches!(body, Some(plan::Body::Opening(o)) if o.window().is_some())
+}
+
+/// The largest side up to `enough` that fits, found by halving; exact to a unit.
+fn widest(facts: &Facts, index: RoomIndex, enough: Len, fits: impl Fn(Len) -> bool) -> Len {
+    let (width, depth) = facts.room(index).clear;
+    let most = enough.min(width).min(depth);
+    if fits(most) {
+        return most;
+    }
+    let (mut low, mut high) = (0, most.units());
+    while high - low > 1 {
+        let middle = low + (high - low) / 2;
+        if fits(Len::from_units(middle)) { low = middle } else { high = middle }
+    }
+    Len::from_units(low)
+}

@@ -1,0 +1,81 @@
+//! Stairs: the flight down to the basement and the floor at its foot.
+
+mod stair_flight_rise;
+mod stair_headroom;
+mod stair_landing;
+mod stair_riser;
+mod stair_tread;
+mod stair_width;
+
+use geometry::Placed;
+use measure::Len;
+use plan::element::Stair;
+use plan::{Body, Element, ElementId, House, State};
+
+use crate::rules::rooms::words::{called, capital};
+use crate::{Citation, Finding, Phrase, Place, Rule, Severity, Sheet};
+
+pub(super) const RULES: &[Rule] = &[
+    stair_width::RULE,
+    stair_headroom::RULE,
+    stair_flight_rise::RULE,
+    stair_riser::RULE,
+    stair_tread::RULE,
+    stair_landing::RULE,
+];
+
+/// The standing stairs, in the order of their ids.
+fn stairs<'a>(sheet: &Sheet<'a>) -> impl Iterator<Item = (&'a Element, &'a Stair)> + use<'a> {
+    sheet.plan().elements().iter().filter(|e| e.stands()).filter_map(|e| match &e.body {
+        Body::Stair(stair) => Some((e, stair)),
+        _ => None,
+    })
+}
+
+/// A finding about a flight; `fault` ends the title: `is too narrow`. A flight that was there before the work
+/// is left to the office.
+fn flight_finding(
+    sheet: &Sheet<'_>,
+    (element, stair): (&Element, &Stair),
+    rule: &'static str,
+    citation: Citation,
+    fault: &str,
+    why: &str,
+) -> Finding {
+    foot_finding(sheet, (element, stair, &[]), rule, citation, fault, why)
+}
+
+/// A finding about the floor at the foot of a flight and the things there; left to the office when the flight
+/// and all of them were there before the work.
+fn foot_finding(
+    sheet: &Sheet<'_>,
+    (element, stair, things): (&Element, &Stair, &[ElementId]),
+    rule: &'static str,
+    citation: Citation,
+    fault: &str,
+    why: &str,
+) -> Finding {
+    let about = std::iter::once(element.id).chain(things.iter().copied()).collect();
+    let title = format!("{} {fault}", capital(&called(sheet, element.id)));
+    let finding =
+        Finding::new(Severity::Correction, citation, rule, about, Phrase::text(title), why)
+            .at(Place::Area(stair.placed().corners().to_vec()));
+    let there = |id: &ElementId| sheet.plan().get(*id).is_some_and(|e| was_there(sheet, e));
+    if was_there(sheet, element) && things.iter().all(there) {
+        finding.assuming(LET_BE)
+    } else {
+        finding
+    }
+}
+
+/// Whether an element stood in an existing house before the work.
+fn was_there(sheet: &Sheet<'_>, element: &Element) -> bool {
+    element.state == State::Existing && sheet.plan().site.house == House::Existing
+}
+
+const LET_BE: &str = "the stair was there before the work, and the office may let it be";
+
+/// The floor before the lowest riser, as wide as the flight.
+fn landing(stair: &Stair, depth: Len) -> Placed {
+    Placed { back: stair.foot, facing: stair.up.back(), width: stair.width, depth }
+}

@@ -1,0 +1,126 @@
+//! Risers that are too high.
+
+use super::{flight_finding, stairs};
+use crate::{Finding, Group, Quantity, Rule, Sheet};
+
+pub(crate) const RULE: Rule = Rule {
+    slug: "stair-riser",
+    group: Group::Stairs,
+    title: "Height of the risers",
+    page: "\
+What
+A riser is at most 7 3/4 in high.
+
+Why
+High risers tire and trip.
+
+Source
+IRC R311.7.5.1 (2018, 2021), R318.7.5.1 (2024).
+
+How it is measured
+The height of one riser that is entered.
+
+Cannot see
+Whether all risers are alike: the highest and the lowest of a flight may differ by 3/8 in, finished. New flooring at
+the foot or the head changes one riser and breaks a stair that was right.
+
+Exceptions
+A stair that was there before the work is marked to verify. Spiral stairs are smaller; a bulkhead stair that isn't
+the required way out is excused.
+
+Remedies
+Build the flight anew.
+",
+    cites: &["stair-riser"],
+    check,
+    remedies: None,
+};
+
+const WHY: &str = "A riser this high tires and trips.";
+
+fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
+    for (element, stair) in stairs(sheet) {
+        let limit = sheet.book.len("stair-riser");
+        if stair.rise > limit.value {
+            let finding = flight_finding(
+                sheet,
+                (element, stair),
+                RULE.slug,
+                limit.citation,
+                "has risers that are too high",
+                WHY,
+            );
+            out.push(finding.figures(Quantity::Len(stair.rise), Quantity::Len(limit.value)));
+        }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use geometry::Facing;
+    use measure::Len;
+    use plan::element::Stair;
+    use plan::{Edition, State};
+
+    use crate::testing::{Sample, at, inch};
+
+    const SLUG: &str = "stair-riser";
+
+    /// A new flight with one change.
+    fn flight(change: impl FnOnce(&mut Stair)) -> Sample {
+        Sample::room(300.0, 240.0).stair(at(100.0, 60.0), Facing::NORTH).tune(|e| {
+            e.state = State::New;
+            if let plan::Body::Stair(stair) = &mut e.body {
+                change(stair);
+            }
+        })
+    }
+
+    #[test]
+    fn clear_pass() {
+        flight(|_| ()).expect_none(SLUG);
+    }
+
+    #[test]
+    fn clear_fail() {
+        for edition in Edition::ALL {
+            let sample = flight(|s| {
+                s.rise = inch(8.25);
+            })
+            .edition(edition);
+            sample.expect(SLUG, &["correction, measured 8 1/4\", required 7 3/4\""]);
+        }
+    }
+
+    #[test]
+    fn at_the_limit() {
+        flight(|s| {
+            s.rise = inch(7.75);
+        })
+        .expect_none(SLUG);
+        assert_eq!(
+            flight(|s| {
+                s.rise = inch(7.75) + Len::UNIT;
+            })
+            .findings(SLUG)
+            .len(),
+            1
+        );
+    }
+
+    #[test]
+    fn does_not_apply() {
+        Sample::room(300.0, 240.0).expect_none(SLUG);
+    }
+
+    #[test]
+    fn a_stair_that_was_there_is_left_to_the_office() {
+        let sample = flight(|s| {
+            s.rise = inch(8.25);
+        })
+        .existing();
+        sample.expect(SLUG, &["verify, measured 8 1/4\", required 7 3/4\""]);
+        let new = sample.new_house();
+        new.expect(SLUG, &["correction, measured 8 1/4\", required 7 3/4\""]);
+    }
+}

@@ -1,0 +1,125 @@
+//! Treads that are too shallow.
+
+use super::{flight_finding, stairs};
+use crate::{Finding, Group, Quantity, Rule, Sheet};
+
+pub(crate) const RULE: Rule = Rule {
+    slug: "stair-tread",
+    group: Group::Stairs,
+    title: "Depth of the treads",
+    page: "\
+What
+A tread is at least 10 in deep, nosing to nosing.
+
+Why
+The foot must find room, most of all on the way down.
+
+Source
+IRC R311.7.5.2 (2018, 2021), R318.7.5.2 (2024).
+
+How it is measured
+The run that is entered, nosing to nosing.
+
+Cannot see
+Nosings, and whether all treads are alike: the deepest and the shallowest may differ by 3/8 in. Winders.
+
+Exceptions
+A stair that was there before the work is marked to verify. Spiral stairs are smaller; a bulkhead stair that isn't
+the required way out is excused.
+
+Remedies
+Build the flight anew.
+",
+    cites: &["stair-tread"],
+    check,
+    remedies: None,
+};
+
+const WHY: &str = "The foot finds too little room on the tread on the way down.";
+
+fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
+    for (element, stair) in stairs(sheet) {
+        let limit = sheet.book.len("stair-tread");
+        if stair.run < limit.value {
+            let finding = flight_finding(
+                sheet,
+                (element, stair),
+                RULE.slug,
+                limit.citation,
+                "has treads that are too shallow",
+                WHY,
+            );
+            out.push(finding.figures(Quantity::Len(stair.run), Quantity::Len(limit.value)));
+        }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use geometry::Facing;
+    use measure::Len;
+    use plan::element::Stair;
+    use plan::{Edition, State};
+
+    use crate::testing::{Sample, at, inch};
+
+    const SLUG: &str = "stair-tread";
+
+    /// A new flight with one change.
+    fn flight(change: impl FnOnce(&mut Stair)) -> Sample {
+        Sample::room(300.0, 240.0).stair(at(100.0, 60.0), Facing::NORTH).tune(|e| {
+            e.state = State::New;
+            if let plan::Body::Stair(stair) = &mut e.body {
+                change(stair);
+            }
+        })
+    }
+
+    #[test]
+    fn clear_pass() {
+        flight(|_| ()).expect_none(SLUG);
+    }
+
+    #[test]
+    fn clear_fail() {
+        for edition in Edition::ALL {
+            let sample = flight(|s| {
+                s.run = inch(9.0);
+            })
+            .edition(edition);
+            sample.expect(SLUG, &["correction, measured 9\", required 10\""]);
+        }
+    }
+
+    #[test]
+    fn at_the_limit() {
+        flight(|s| {
+            s.run = Len::inches(10);
+        })
+        .expect_none(SLUG);
+        assert_eq!(
+            flight(|s| {
+                s.run = Len::inches(10) - Len::UNIT;
+            })
+            .findings(SLUG)
+            .len(),
+            1
+        );
+    }
+
+    #[test]
+    fn does_not_apply() {
+        Sample::room(300.0, 240.0).expect_none(SLUG);
+    }
+
+    #[test]
+    fn a_stair_that_was_there_is_left_to_the_office() {
+        let sample = flight(|s| {
+            s.run = inch(9.0);
+        })
+        .existing();
+        sample.expect(SLUG, &["verify, measured 9\", required 10\""]);
+        let new = sample.new_house();
+        new.expect(SLUG, &["correction, measured 9\", required 10\""]);
+    }
+}

@@ -1,0 +1,125 @@
+//! A flight that is too narrow.
+
+use super::{flight_finding, stairs};
+use crate::{Finding, Group, Quantity, Rule, Sheet};
+
+pub(crate) const RULE: Rule = Rule {
+    slug: "stair-width",
+    group: Group::Stairs,
+    title: "Width of the stair",
+    page: "\
+What
+A stair is at least 36 in wide above the handrail.
+
+Why
+People meet on it, and carry furniture and stretchers.
+
+Source
+IRC R311.7.1 (2018, 2021), R318.7.1 (2024).
+
+How it is measured
+The width that is entered, between the finished walls.
+
+Cannot see
+The handrail: at and below it 31 1/2 in must be left with one rail and 27 in with two.
+
+Exceptions
+A stair that was there before the work is marked to verify. Spiral stairs are smaller; a bulkhead stair that isn't
+the required way out is excused.
+
+Remedies
+Build the flight anew.
+",
+    cites: &["stair-width"],
+    check,
+    remedies: None,
+};
+
+const WHY: &str = "People meet on the stair, and furniture and stretchers are carried over it.";
+
+fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
+    for (element, stair) in stairs(sheet) {
+        let limit = sheet.book.len("stair-width");
+        if stair.width < limit.value {
+            let finding = flight_finding(
+                sheet,
+                (element, stair),
+                RULE.slug,
+                limit.citation,
+                "is too narrow",
+                WHY,
+            );
+            out.push(finding.figures(Quantity::Len(stair.width), Quantity::Len(limit.value)));
+        }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use geometry::Facing;
+    use measure::Len;
+    use plan::element::Stair;
+    use plan::{Edition, State};
+
+    use crate::testing::{Sample, at, inch};
+
+    const SLUG: &str = "stair-width";
+
+    /// A new flight with one change.
+    fn flight(change: impl FnOnce(&mut Stair)) -> Sample {
+        Sample::room(300.0, 240.0).stair(at(100.0, 60.0), Facing::NORTH).tune(|e| {
+            e.state = State::New;
+            if let plan::Body::Stair(stair) = &mut e.body {
+                change(stair);
+            }
+        })
+    }
+
+    #[test]
+    fn clear_pass() {
+        flight(|_| ()).expect_none(SLUG);
+    }
+
+    #[test]
+    fn clear_fail() {
+        for edition in Edition::ALL {
+            let sample = flight(|s| {
+                s.width = inch(34.0);
+            })
+            .edition(edition);
+            sample.expect(SLUG, &["correction, measured 34\", required 36\""]);
+        }
+    }
+
+    #[test]
+    fn at_the_limit() {
+        flight(|s| {
+            s.width = Len::inches(36);
+        })
+        .expect_none(SLUG);
+        assert_eq!(
+            flight(|s| {
+                s.width = Len::inches(36) - Len::UNIT;
+            })
+            .findings(SLUG)
+            .len(),
+            1
+        );
+    }
+
+    #[test]
+    fn does_not_apply() {
+        Sample::room(300.0, 240.0).expect_none(SLUG);
+    }
+
+    #[test]
+    fn a_stair_that_was_there_is_left_to_the_office() {
+        let sample = flight(|s| {
+            s.width = inch(34.0);
+        })
+        .existing();
+        sample.expect(SLUG, &["verify, measured 34\", required 36\""]);
+        let new = sample.new_house();
+        new.expect(SLUG, &["correction, measured 34\", required 36\""]);
+    }
+}

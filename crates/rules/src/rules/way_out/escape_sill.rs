@@ -1,0 +1,104 @@
+//! An escape opening whose bottom is too high above the floor.
+
+use super::candidate::Candidate;
+use super::choice::faulty;
+use crate::{Finding, Group, Quantity, Rule, Severity, Sheet};
+
+pub(crate) const RULE: Rule = Rule {
+    slug: "escape-sill",
+    group: Group::WayOut,
+    title: "Height of the escape opening above the floor",
+    page: "\
+What
+The bottom of the clear opening is at most 44 in above the finished floor.
+
+Why
+A child or an old person must reach it and climb out without help.
+
+Source
+IRC R310.2.2 (2018, sill height), R310.2.3 (2021), R319.2.3 (2024): bottom of the clear opening.
+
+How it is measured
+From the finished floor: the floor build-up is taken off the height above the slab. In the 2018 edition
+the bottom of the clear opening is taken for the sill.
+
+Cannot see
+A floor that is thicker in this room than elsewhere.
+
+Exceptions
+The model code gives no credit for a step, platform or piece of furniture below the window; some places
+do. Like-for-like replacement windows.
+
+Remedies
+A window with its bottom nearer to the floor.
+",
+    cites: &["escape-sill"],
+    check,
+    remedies: None,
+};
+
+const WHY: &str = "A child or an old person must reach the opening and climb out without help; a step below it \
+                   doesn't count in the model code.";
+
+pub(super) fn judge(sheet: &Sheet<'_>, candidate: &Candidate<'_>) -> Option<Severity> {
+    let limit = sheet.book.len("escape-sill").value;
+    (candidate.sill(&sheet.plan().site) > limit).then_some(Severity::Correction)
+}
+
+fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
+    for (choice, severity) in faulty(sheet, judge) {
+        let limit = sheet.book.len("escape-sill");
+        let measured = choice.candidate.sill(&sheet.plan().site);
+        let fault = "is too high above the floor";
+        out.push(
+            choice
+                .finding(sheet, RULE.slug, severity, limit.citation, fault, WHY)
+                .figures(Quantity::Len(measured), Quantity::Len(limit.value)),
+        );
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use measure::Len;
+    use plan::Edition;
+    use plan::element::{DoorOperation, Window};
+
+    use crate::rules::way_out::sample::{bedroom, bedroom_with_door, good_window};
+    use crate::testing::inch;
+
+    const SLUG: &str = "escape-sill";
+
+    fn sill(sill: Len) -> Window {
+        Window { sill, grade: sill, ..good_window() }
+    }
+
+    #[test]
+    fn clear_pass() {
+        bedroom(good_window()).expect_none(SLUG);
+    }
+
+    #[test]
+    fn clear_fail() {
+        for edition in Edition::ALL {
+            let sample = bedroom(sill(inch(46.0))).edition(edition);
+            sample.expect(SLUG, &["correction, measured 46\", required 44\""]);
+        }
+    }
+
+    #[test]
+    fn at_the_limit() {
+        bedroom(sill(Len::inches(44))).expect_none(SLUG);
+        let high = bedroom(sill(Len::inches(44) + Len::UNIT));
+        high.expect(SLUG, &["correction, measured 44 1/16\", required 44\""]);
+        // From the finished floor: 1/2 in of flooring gives the 1/2 in back.
+        let floor = |build: f64| bedroom(sill(inch(44.5))).site(|s| s.floor_build = inch(build));
+        floor(0.5).expect_none(SLUG);
+        assert_eq!(floor(0.484375).findings(SLUG).len(), 1);
+    }
+
+    #[test]
+    fn does_not_apply() {
+        bedroom_with_door(DoorOperation::Hinged, 36.0).expect_none(SLUG);
+    }
+}

@@ -1,0 +1,59 @@
+//! Way out: escape openings and their wells.
+//!
+//! Each need (a sleeping room, or the basement) rests on the opening that comes nearest to what is demanded; every
+//! rule but the first three is one demand on that opening.
+
+mod basement_without_escape;
+mod bedroom_without_escape;
+mod candidate;
+mod choice;
+mod escape_area;
+mod escape_door_operation;
+mod escape_height;
+mod escape_operation;
+mod escape_sill;
+mod escape_size_estimated;
+mod escape_sprinkler_exception;
+mod escape_width;
+mod fix;
+mod need;
+#[cfg(test)]
+mod sample;
+mod well_area;
+mod well_depth_near_limit;
+mod well_ladder;
+mod well_ladder_encroachment;
+mod well_missing;
+mod well_projection;
+mod well_sash_strikes;
+mod well_width;
+
+use crate::{Rule, Sheet};
+
+pub(super) use choice::nearest;
+
+/// Whether the sleeping rooms of the basement may rest on the sprinkler exception.
+pub(super) fn rests_on_sprinklers(sheet: &Sheet<'_>) -> bool {
+    need::sprinkler_exception(sheet).is_some()
+}
+
+pub(super) const RULES: &[Rule] = &[
+    bedroom_without_escape::RULE,
+    basement_without_escape::RULE,
+    escape_sprinkler_exception::RULE,
+    escape_operation::RULE,
+    escape_door_operation::RULE,
+    escape_size_estimated::RULE,
+    escape_area::RULE,
+    escape_height::RULE,
+    escape_width::RULE,
+    escape_sill::RULE,
+    well_missing::RULE,
+    well_area::RULE,
+    well_projection::RULE,
+    well_width::RULE,
+    well_ladder::RULE,
+    well_depth_near_limit::RULE,
+    well_ladder_encroachment::RULE,
+    well_sash_strikes::RULE,
+];

@@ -1,0 +1,127 @@
+//! Where an escape opening is needed: each sleeping room, or else the basement as a whole.
+
+use measure::Area;
+use plan::element::RoomUse;
+use plan::{House, State};
+use space::{Room, RoomIndex};
+
+use super::candidate::{Candidate, candidates};
+use super::choice::verdict;
+use crate::rules::rooms::uses::habitable;
+use crate::{Severity, Sheet};
+
+/// One place that needs an escape opening.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(super) struct Need {
+    /// The sleeping room; `None` for the basement as a whole.
+    pub room: Option<RoomIndex>,
+    /// The gravest that a finding here may be.
+    pub gravest: Severity,
+}
+
+/// Everything that needs an escape opening of its own by the model code.
+///
+/// A sleeping room's opening serves the basement too, so that a basement with sleeping rooms has no
+/// need beside theirs.
+pub(super) fn needs(sheet: &Sheet<'_>) -> Vec<Need> {
+    let bedrooms = bedrooms(sheet);
+    if bedrooms.is_empty() {
+        return match basement_demand(sheet) {
+            Demand::Required => vec![Need { room: None, gravest: Severity::Correction }],
+            Demand::LeftToTheOffice | Demand::None => vec![],
+        };
+    }
+    match sprinkler_exception(sheet) {
+        // The opening that the exception rests on is looked at as closely as any other.
+        Some(SprinklerPath::StairAndOpening) => {
+            vec![Need { room: None, gravest: Severity::Correction }]
+        }
+        Some(SprinklerPath::TwoWaysOut) => vec![],
+        None => bedrooms,
+    }
+}
+
+/// Each sleeping room with the gravest finding that it allows.
+pub(super) fn bedrooms(sheet: &Sheet<'_>) -> Vec<Need> {
+    sheet
+        .facts
+        .rooms
+        .iter()
+        .filter(|r| r.room_use == RoomUse::Bedroom)
+        .map(|r| Need { room: Some(r.index), gravest: gravest(sheet, r) })
+        .collect()
+}
+
+/// A room that was a bedroom before the work, in a house that stands, is left to the office.
+fn gravest(sheet: &Sheet<'_>, room: &Room) -> Severity {
+    let was_there = room
+        .tag
+        .and_then(|id| sheet.plan().get(id))
+        .is_some_and(|tag| tag.state == State::Existing);
+    if was_there && sheet.plan().site.house == House::Existing {
+        Severity::Verify
+    } else {
+        Severity::Correction
+    }
+}
+
+/// Whether a basement without sleeping rooms needs an escape opening.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(super) enum Demand {
+    Required,
+    /// The model code lets an existing basement be, but many departments ask once it is finished.
+    LeftToTheOffice,
+    None,
+}
+
+pub(super) fn basement_demand(sheet: &Sheet<'_>) -> Demand {
+    let rooms = &sheet.facts.rooms;
+    if rooms.is_empty() || only_mechanical(sheet) {
+        return Demand::None;
+    }
+    match sheet.plan().site.house {
+        House::New => Demand::Required,
+        House::Existing if rooms.iter().any(|r| habitable(r.room_use)) => Demand::LeftToTheOffice,
+        House::Existing => Demand::None,
+    }
+}
+
+/// A basement used only for mechanical equipment, and small.
+fn only_mechanical(sheet: &Sheet<'_>) -> bool {
+    let rooms = &sheet.facts.rooms;
+    let total: Area = rooms.iter().map(|r| r.area).sum();
+    rooms.iter().all(|r| r.room_use == RoomUse::Mechanical)
+        && total <= sheet.book.area("basement-mechanical-only-area").value
+}
+
+/// How a sprinklered basement meets the condition of the exception for its sleeping rooms.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(super) enum SprinklerPath {
+    /// A way out and an escape opening beside it.
+    StairAndOpening,
+    TwoWaysOut,
+}
+
+/// The exception for sleeping rooms in a sprinklered basement, where its condition is met.
+pub(super) fn sprinkler_exception(sheet: &Sheet<'_>) -> Option<SprinklerPath> {
+    if !sheet.plan().site.sprinklers {
+        return None;
+    }
+    let all = candidates(sheet.facts, None);
+    let serves = |c: &&Candidate<'_>| c.could_serve(sheet) && verdict(sheet, c).corrections == 0;
+    let stairs = sheet
+        .plan()
+        .elements()
+        .iter()
+        .filter(|e| e.stands() && matches!(e.body, plan::Body::Stair(_)))
+        .count();
+    let doors = all.iter().filter(|c| c.window().is_none()).filter(serves).count();
+    let openings = all.iter().filter(serves).count();
+    if stairs + doors >= 2 {
+        Some(SprinklerPath::TwoWaysOut)
+    } else if stairs + doors == 1 && openings > doors {
+        Some(SprinklerPath::StairAndOpening)
+    } else {
+        None
+    }
+}
