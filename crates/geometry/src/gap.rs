@@ -11,7 +11,7 @@ use std::cmp::Ordering;
 use measure::Len;
 
 use crate::wide::cmp_ratios;
-use crate::{Pt, Seg, Where, line_crossing, locate, nearest_on, ring::edges, segs_touch};
+use crate::{Bounds, Pt, Seg, Where, line_crossing, locate, nearest_on, ring::edges, segs_touch};
 
 /// The narrowest place between two pieces.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -40,30 +40,33 @@ pub fn gap(a: &[Pt], b: &[Pt]) -> Gap {
     if let Some(p) = common_point(a, b) {
         return Gap { from: p, to: p, len: Len::ZERO };
     }
-    let mut best: Option<Reach> = None;
-    let mut ties: Vec<(Pt, Pt)> = Vec::new();
-    let mut offer = |reach: Reach, from: Pt, to: Pt| {
-        let order = best.map_or(Ordering::Less, |b| reach.cmp(b));
+    // Corner and edge of the other piece, for all pairs that are equally near.
+    let mut best = Reach::of(a[0], Seg::new(b[0], b[0]));
+    let mut ties: Vec<(Pt, Seg, bool)> = Vec::new();
+    for (p, e, of_a) in corners_and_edges(a, b) {
+        let reach = Reach::of(p, e);
+        let order = reach.cmp(best);
         if order == Ordering::Less {
-            best = Some(reach);
+            best = reach;
             ties.clear();
         }
         if order != Ordering::Greater {
-            ties.push((from, to));
-        }
-    };
-    for &p in a {
-        for e in edges(b) {
-            offer(Reach::of(p, e), p, nearest_on(e, p));
+            ties.push((p, e, of_a));
         }
     }
-    for &p in b {
-        for e in edges(a) {
-            offer(Reach::of(p, e), nearest_on(e, p), p);
-        }
-    }
-    let (from, to) = middle(&ties);
-    Gap { from, to, len: best.map_or(Gap::FAR.len, Reach::len) }
+    let places = ties.into_iter().map(|(p, e, of_a)| {
+        let foot = nearest_on(e, p);
+        if of_a { (p, foot) } else { (foot, p) }
+    });
+    let (from, to) = middle(places);
+    Gap { from, to, len: best.len() }
+}
+
+/// Every corner of one piece with every edge of the other, and whether the corner is of `a`.
+fn corners_and_edges<'a>(a: &'a [Pt], b: &'a [Pt]) -> impl Iterator<Item = (Pt, Seg, bool)> + 'a {
+    let of_a = a.iter().flat_map(move |&p| edges(b).map(move |e| (p, e, true)));
+    let of_b = b.iter().flat_map(move |&p| edges(a).map(move |e| (p, e, false)));
+    of_a.chain(of_b)
 }
 
 /// Whether the distance of two convex pieces is less than `limit`. Exact; a distance of just `limit`
@@ -72,14 +75,18 @@ pub fn closer_than(a: &[Pt], b: &[Pt], limit: Len) -> bool {
     if limit <= Len::ZERO || a.is_empty() || b.is_empty() {
         return false;
     }
-    let below = |p: Pt, e: Seg| Reach::of(p, e).is_below(limit);
-    a.iter().any(|&p| edges(b).any(|e| below(p, e)))
-        || b.iter().any(|&p| edges(a).any(|e| below(p, e)))
+    if !Bounds::of(a).grow(limit).meets(Bounds::of(b)) {
+        return false;
+    }
+    corners_and_edges(a, b).any(|(p, e, _)| Reach::of(p, e).is_below(limit))
         || common_point(a, b).is_some()
 }
 
 /// A point that both closed pieces hold, if they have one: crossings are rounded to the grid.
 fn common_point(a: &[Pt], b: &[Pt]) -> Option<Pt> {
+    if !Bounds::of(a).meets(Bounds::of(b)) {
+        return None;
+    }
     for s in edges(a) {
         for t in edges(b) {
             if segs_touch(s, t) {
@@ -113,11 +120,14 @@ fn touch_point(s: Seg, t: Seg) -> Pt {
     }
 }
 
-/// The middle of the pairs that are equally near: of the two that lie farthest apart.
-fn middle(ties: &[(Pt, Pt)]) -> (Pt, Pt) {
-    let Some(&first) = ties.first() else { return (Gap::FAR.from, Gap::FAR.to) };
-    let low = ties.iter().copied().min().unwrap_or(first);
-    let high = ties.iter().copied().max().unwrap_or(first);
+/// The middle of the pairs that are equally near: of the two that lie farthest apart. The nearest
+/// places of convex pieces form one stretch, along which pairs go in order.
+fn middle(pairs: impl Iterator<Item = (Pt, Pt)>) -> (Pt, Pt) {
+    let ends = pairs.fold(None, |ends: Option<((Pt, Pt), (Pt, Pt))>, pair| match ends {
+        None => Some((pair, pair)),
+        Some((low, high)) => Some((low.min(pair), high.max(pair))),
+    });
+    let (low, high) = ends.unwrap_or_default();
     (low.0.midway(high.0), low.1.midway(high.1))
 }
 

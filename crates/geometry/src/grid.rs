@@ -161,6 +161,19 @@ mod tests {
         assert_eq!(grid.query(corner(0, 0)), [2]);
     }
 
+    #[test]
+    fn boxes_that_end_on_the_border_of_a_cell_are_found_from_both_sides() {
+        let cell = Grid::CELL.units();
+        let at = |x: i32| Bounds::of([Pt::new(x, 0), Pt::new(x + cell, cell)]);
+        let boxes: Vec<Bounds> = (0..6).map(|i| at(i * cell)).collect();
+        let grid = Grid::new(boxes.clone());
+        for i in 0..=6 {
+            let ask = Bounds::of([Pt::new(i * cell, cell)]);
+            assert_eq!(grid.query(ask), by_loop(&boxes, ask));
+        }
+        assert_eq!(grid.query(at(2 * cell)), [1, 2, 3]);
+    }
+
     proptest! {
         #[test]
         fn finds_what_a_loop_finds((boxes, ask) in any_boxes()) {
