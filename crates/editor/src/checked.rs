@@ -1,0 +1,100 @@
+//! Facts and findings, derived again only when the plan has changed.
+
+use std::sync::Arc;
+use std::time::Duration;
+
+use plan::Plan;
+use rules::{Book, Finding, KeepClear};
+use space::Facts;
+
+/// The facts and findings of the plan that is shown (with the preview of the running gesture).
+#[derive(Clone, Debug)]
+pub struct Checked {
+    pub facts: Arc<Facts>,
+    pub findings: Arc<Vec<Finding>>,
+    pub keep_clears: Arc<Vec<KeepClear>>,
+}
+
+/// The time since some fixed moment. The editor has no clock of its own: see `Session::set_clock`.
+pub type Clock = fn() -> Duration;
+
+/// How long the last change took, by the session's clock; all zero without one.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub struct Work {
+    /// The tool, its snapping and the edit of the plan.
+    pub edit: Duration,
+    /// Facts derived from the plan.
+    pub derive: Duration,
+    /// Findings and keep-clear boxes.
+    pub check: Duration,
+}
+
+impl Work {
+    pub fn total(self) -> Duration {
+        self.edit + self.derive + self.check
+    }
+}
+
+/// Remembers what was derived from the two plans asked for last: the committed one, which snapping
+/// and picking look at, and the shown one.
+#[derive(Debug, Default)]
+pub(crate) struct Memo {
+    held: Vec<Held>,
+    pub clock: Option<Clock>,
+    pub work: Work,
+}
+
+#[derive(Debug)]
+struct Held {
+    plan: Arc<Plan>,
+    facts: Arc<Facts>,
+    judged: Option<(Arc<Vec<Finding>>, Arc<Vec<KeepClear>>)>,
+}
+
+impl Memo {
+    pub fn now(&self) -> Duration {
+        self.clock.map_or(Duration::ZERO, |clock| clock())
+    }
+
+    /// The facts of a plan.
+    pub fn facts(&mut self, plan: &Arc<Plan>) -> Arc<Facts> {
+        Arc::clone(&self.held(plan).facts)
+    }
+
+    /// The facts, findings and keep-clear boxes of a plan.
+    pub fn checked(&mut self, plan: &Arc<Plan>) -> Checked {
+        let start = {
+            self.held(plan);
+            self.now()
+        };
+        let held = self.held(plan);
+        let facts = Arc::clone(&held.facts);
+        if let Some((findings, keep_clears)) = &held.judged {
+            let (findings, keep_clears) = (Arc::clone(findings), Arc::clone(keep_clears));
+            return Checked { facts, findings, keep_clears };
+        }
+        let book = Book::model(plan.site.edition);
+        let findings = Arc::new(rules::check(&facts, &book));
+        let keep_clears = Arc::new(rules::keep_clears(&facts, &book));
+        held.judged = Some((Arc::clone(&findings), Arc::clone(&keep_clears)));
+        let spent = self.now().saturating_sub(start);
+        self.work.check += spent;
+        Checked { facts, findings, keep_clears }
+    }
+
+    /// What is held for a plan, moved to the front; derived where it is not held.
+    fn held(&mut self, plan: &Arc<Plan>) -> &mut Held {
+        match self.held.iter().position(|held| Arc::ptr_eq(&held.plan, plan)) {
+            Some(i) => self.held[..=i].rotate_right(1),
+            None => {
+                let start = self.now();
+                let facts = Arc::new(space::derive(plan));
+                let spent = self.now().saturating_sub(start);
+                self.work.derive += spent;
+                self.held.insert(0, Held { plan: Arc::clone(plan), facts, judged: None });
+                self.held.truncate(2);
+            }
+        }
+        &mut self.held[0]
+    }
+}

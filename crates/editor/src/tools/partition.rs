@@ -1,0 +1,72 @@
+//! Draws partitions: one by a drag, or a chain by clicks and typed lengths.
+
+use geometry::Pt;
+use plan::{Body, Draft, Edit, element};
+
+use super::rubber::{Drawn, Rubber};
+use super::{Cx, Event, Step, Tool};
+use crate::pointer::distance;
+use crate::{Dimension, DimensionId};
+
+/// The partition tool.
+#[derive(Clone, Debug, Default)]
+pub(crate) struct Partition {
+    rubber: Rubber,
+}
+
+impl Tool for Partition {
+    fn on(&mut self, event: &Event, cx: &Cx<'_>) -> Step {
+        let (drawn, caught) = self.rubber.on(event, cx, &[]);
+        let step = match drawn {
+            Drawn::Nothing | Drawn::Ended => Step::default(),
+            Drawn::Rubber { from, to } if from == to => Step::default(),
+            Drawn::Rubber { from, to } => Step::preview(Edit::Add(draft(cx, from, to)), None),
+            Drawn::Refused(why) => Step::refuse(why),
+            Drawn::Done { from, to, chain } => {
+                if chain {
+                    self.rubber = Rubber::again(to);
+                }
+                let label = format!("Draw partition {}", cx.say(distance(from, to)));
+                Step::add(cx, label, draft(cx, from, to))
+            }
+        };
+        Step { caught, ..step }
+    }
+
+    fn busy(&self) -> bool {
+        self.rubber.busy()
+    }
+
+    fn expects(&self) -> &'static str {
+        if self.busy() {
+            "Click the other end, or type its length. Enter ends."
+        } else {
+            "Click or drag from where the partition starts, or type x, y."
+        }
+    }
+
+    fn fields(&self) -> &'static [DimensionId] {
+        self.rubber.fields()
+    }
+
+    fn takes_point(&self) -> bool {
+        true
+    }
+
+    fn dimensions(&self) -> Vec<Dimension> {
+        self.rubber.dimensions(DimensionId::Length, true)
+    }
+}
+
+fn draft(cx: &Cx<'_>, a: Pt, b: Pt) -> Draft {
+    Draft {
+        state: cx.options.partition_state,
+        body: Body::Partition(element::Partition {
+            a,
+            b,
+            justify: element::Justify::Centre,
+            layers: cx.options.partition_layers.clone(),
+            spacing: cx.options.stud_spacing,
+        }),
+    }
+}
