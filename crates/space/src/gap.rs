@@ -82,3 +82,76 @@ fn touches(facts: &Facts, wall: ElementId, piece: &[Pt]) -> bool {
 fn face_meets(line: Seg, piece: &[Pt]) -> bool {
     [line.a, line.b].iter().any(|p| geometry::locate(*p, piece) != geometry::Where::Outside)
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::derive;
+    use crate::testing::Sketch;
+    use geometry::Facing;
+    use plan::element::ServiceKind;
+
+    #[test]
+    fn both_sides_of_a_partition_between_walls() {
+        let mut s = Sketch::new();
+        let shell = s.rectangle(240, 120);
+        let wall = s.partition((100, 0), (100, 120));
+        let facts = derive(&s.shared());
+        let left = clear_to_next(&facts, wall, Side::Left).unwrap();
+        assert_eq!((left.against, left.distance), (shell[3], Len::inches(98)));
+        assert_eq!((left.from, left.to), (Pt::inches(98, 60), Pt::inches(0, 60)));
+        let right = clear_to_next(&facts, wall, Side::Right).unwrap();
+        assert_eq!((right.against, right.distance), (shell[1], Len::inches(138)));
+        assert_eq!((right.from, right.to), (Pt::inches(102, 60), Pt::inches(240, 60)));
+    }
+
+    #[test]
+    fn the_nearest_thing_counts_but_not_what_touches_or_can_be_pushed_aside() {
+        let mut s = Sketch::new();
+        s.rectangle(240, 120);
+        let wall = s.partition((100, 0), (100, 120));
+        // A wall that ends on it, with a door, so that a piece of it stands free.
+        let branch = s.partition((102, 80), (240, 80));
+        s.door(branch, 20, 30);
+        s.furnishing(130, 20, Facing::NORTH, (20, 20, 30));
+        let facts = derive(&s.shared());
+        assert_eq!(clear_to_next(&facts, wall, Side::Right).unwrap().distance, Len::inches(138));
+        let column = s.column(180, 30);
+        let facts = derive(&s.shared());
+        let gap = clear_to_next(&facts, wall, Side::Right).unwrap();
+        assert_eq!((gap.against, gap.distance), (column, Len::inches(76)));
+        let heater = s.service(ServiceKind::WaterHeater, 160, 20, Facing::NORTH);
+        let facts = derive(&s.shared());
+        let gap = clear_to_next(&facts, wall, Side::Right).unwrap();
+        assert_eq!((gap.against, gap.distance), (heater, Len::inches(160 - 11 - 102)));
+        assert_eq!(gap.from, Pt::inches(102, 42), "at the place nearest to the middle");
+    }
+
+    #[test]
+    fn a_furred_wall_is_measured_from_its_furring_and_to_furring() {
+        let mut s = Sketch::new();
+        let shell = s.rectangle(240, 120);
+        let south = s.furring(shell[0], Len::inches(5));
+        let north = s.furring(shell[2], Len::inches(6));
+        let facts = derive(&s.shared());
+        let gap = clear_to_next(&facts, shell[0], Side::Left).unwrap();
+        assert_eq!((gap.against, gap.distance), (north, Len::inches(109)));
+        let gap = clear_to_next(&facts, south, Side::Left).unwrap();
+        assert_eq!((gap.against, gap.distance), (north, Len::inches(109)));
+        assert_eq!(clear_to_next(&facts, shell[0], Side::Right), None);
+    }
+
+    #[test]
+    fn a_wall_out_of_square_is_measured_at_its_nearest() {
+        let mut s = Sketch::new();
+        s.rectangle(240, 120);
+        let wall = s.partition((100, 0), (100, 120));
+        let other = s.partition((150, 0), (140, 120));
+        let facts = derive(&s.shared());
+        let gap = clear_to_next(&facts, wall, Side::Right).unwrap();
+        assert_eq!(gap.against, other);
+        // Its near face at y = 120 in.
+        assert!(gap.distance < Len::inches(36) && gap.distance > Len::inches(35), "{gap:?}");
+        assert_eq!(gap.from.y, Len::inches(120).units());
+    }
+}

@@ -11,7 +11,8 @@ use crate::{Facts, OverheadFacts, Room, RoomIndex};
 pub fn height_shares(facts: &Facts, room: RoomIndex) -> Vec<(Len, Area)> {
     let room = facts.room(room);
     let ceiling = facts.plan.site.ceiling_height();
-    let mut over: Vec<&OverheadFacts> = hanging(facts, room).filter(|o| o.clear < ceiling).collect();
+    let mut over: Vec<&OverheadFacts> =
+        hanging(facts, room).filter(|o| o.clear < ceiling).collect();
     over.sort_by_key(|o| (o.clear, o.id));
     let mut left = room.area;
     let mut rings: Vec<Ring> = Vec::new();
@@ -84,3 +85,78 @@ pub(crate) fn range(shape: &Shape, over: &[&OverheadFacts], ceiling: Len) -> (Le
     (lowest, ceiling)
 }
 
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::derive;
+    use crate::testing::Sketch;
+    use geometry::{Pt, Shape};
+    use plan::element::{Overhead, OverheadKind, OverheadShape};
+
+    /// 10 ft x 12 ft, ceiling 7 ft 8 in; a duct 2 ft wide at 6 ft 8 in and a beam 1 ft wide at 6 ft 6 in
+    /// that cross. Heights in finished inches.
+    fn crossed() -> Facts {
+        let mut s = Sketch::new();
+        s.site(|site| site.floor_build = Len::ZERO);
+        s.site(|site| site.joist_underside = Len::inches(92) + site.ceiling.drop());
+        s.rectangle(120, 144);
+        s.run(OverheadKind::Duct, ((60, 0), (60, 144)), 24, 80);
+        s.run(OverheadKind::Beam, ((0, 72), (120, 72)), 12, 78);
+        // Hidden above the ceiling.
+        s.run(OverheadKind::Pipe, ((20, 0), (20, 144)), 4, 92);
+        derive(&s.shared())
+    }
+
+    #[test]
+    fn where_overheads_overlap_the_lowest_counts() {
+        let shares = height_shares(&crossed(), RoomIndex(0));
+        let feet = |inches, area| (Len::inches(inches), Area::square_feet(area));
+        assert_eq!(shares, [feet(78, 10), feet(80, 24 - 2), feet(92, 120 - 32)]);
+    }
+
+    #[test]
+    fn an_overhead_at_just_the_height_counts_as_high_enough() {
+        let facts = crossed();
+        let area = |height| area_at_least(&facts, RoomIndex(0), height);
+        assert_eq!(area(Len::inches(78)), Area::square_feet(120));
+        assert_eq!(area(Len::inches(78) + Len::UNIT), Area::square_feet(110));
+        assert_eq!(area(Len::inches(80)), Area::square_feet(110));
+        assert_eq!(area(Len::inches(92)), Area::square_feet(88));
+        assert_eq!(area(Len::inches(92) + Len::UNIT), Area::ZERO);
+    }
+
+    #[test]
+    fn clear_height_over_a_region() {
+        let facts = crossed();
+        let over = |a: (i32, i32), b: (i32, i32)| {
+            let ring = geometry::Bounds::of(&[Pt::inches(a.0, a.1), Pt::inches(b.0, b.1)]).ring();
+            clear_over(&facts, &Shape::solid(ring))
+        };
+        assert_eq!(over((0, 0), (48, 66)), Len::inches(92), "beside the duct and the beam");
+        assert_eq!(over((0, 0), (49, 66)), Len::inches(80));
+        assert_eq!(over((50, 10), (55, 20)), Len::inches(80), "wholly under the duct");
+        assert_eq!(over((0, 0), (120, 144)), Len::inches(78));
+    }
+
+    #[test]
+    fn a_soffit_of_any_outline() {
+        let mut s = Sketch::new();
+        s.rectangle(120, 144);
+        // An L along two walls, drawn clockwise.
+        let l = [(0, 0), (0, 144), (24, 144), (24, 24), (120, 24), (120, 0)];
+        let shape = OverheadShape::Outline(l.map(|(x, y)| Pt::inches(x, y)).to_vec());
+        let underside = Len::inches(80);
+        let id =
+            s.add(plan::Body::Overhead(Overhead { kind: OverheadKind::Soffit, shape, underside }));
+        let facts = derive(&s.shared());
+        assert!(!facts.overhead(id).unwrap().convex);
+        let low = underside - Len::sixty_fourths(32);
+        let under = Area::square_inch_hundredths((24 * 144 + 96 * 24) * 100);
+        let shares = height_shares(&facts, RoomIndex(0));
+        assert_eq!(shares[0], (low, under));
+        assert_eq!(shares.iter().map(|s| s.1).sum::<Area>(), Area::square_feet(120));
+        assert_eq!(facts.rooms[0].lowest, low);
+        let notch = geometry::Bounds::of(&[Pt::inches(24, 24), Pt::inches(60, 60)]).ring();
+        assert_eq!(clear_over(&facts, &Shape::solid(notch)), Len::inches(92));
+    }
+}

@@ -101,8 +101,7 @@ fn pierces(s: Seg, convex: &[Pt]) -> bool {
 /// The mean of the corners: inside a convex ring of some size.
 fn middle(convex: &[Pt]) -> Pt {
     let n = convex.len().max(1) as i64;
-    let mean = |of: fn(&Pt) -> i32| {
-        (convex.iter().map(|p| i64::from(of(p))).sum::<i64>() / n) as i32
-    };
+    let mean =
+        |of: fn(&Pt) -> i32| (convex.iter().map(|p| i64::from(of(p))).sum::<i64>() / n) as i32;
     Pt::new(mean(|p| p.x), mean(|p| p.y))
 }

@@ -50,7 +50,10 @@ mod tests {
     fn a_disc_is_exact_along_the_axes() {
         let ring = disc(Pt::new(7, -9), 14_224);
         let b = Bounds::of(&ring);
-        assert_eq!((b.min, b.max), (Pt::new(7 - 14_224, -9 - 14_224), Pt::new(7 + 14_224, -9 + 14_224)));
+        assert_eq!(
+            (b.min, b.max),
+            (Pt::new(7 - 14_224, -9 - 14_224), Pt::new(7 + 14_224, -9 + 14_224))
+        );
         let disc = std::f64::consts::PI * 14_224f64.powi(2);
         let excess = twice_area(&ring) as f64 / 2.0 / disc;
         assert!((1.0..1.004).contains(&excess), "{excess}");

@@ -68,11 +68,14 @@ mod tests {
         let l = made(DoorOperation::Hinged);
         assert_eq!((l.shut, l.open), (Pt::inches(40, 0), Pt::inches(10, 30)));
         // Points on the arc by the 3-4-5, 5-12-13 and 8-15-17 triangles.
-        for (x, y, r) in [(3, 4, 5), (4, 3, 5), (5, 12, 13), (12, 5, 13), (8, 15, 17), (15, 8, 17)] {
+        for (x, y, r) in [(3, 4, 5), (4, 3, 5), (5, 12, 13), (12, 5, 13), (8, 15, 17), (15, 8, 17)]
+        {
             let d = |k: i32| Len::inches(30).units() * k / r;
             let p = l.hinge + Vec2::new(i64::from(d(x)), i64::from(d(y)));
             assert_ne!(locate(p, &l.sweep), Where::Outside, "{x} {y} {r}");
-            let beyond = l.hinge + Vec2::new(i64::from(d(x)), i64::from(d(y))).with_len(Len::sixty_fourths(30 * 64 + 12));
+            let beyond = l.hinge
+                + Vec2::new(i64::from(d(x)), i64::from(d(y)))
+                    .with_len(Len::sixty_fourths(30 * 64 + 12));
             assert_eq!(locate(beyond, &l.sweep), Where::Outside, "{x} {y} {r}");
         }
     }
@@ -84,7 +87,8 @@ mod tests {
             let at = |dx: i32, dy: i32| Pt::new(x + dx, y + dy);
             [at(0, 0), at(900, 0), at(900, 900), at(0, 900)]
         };
-        let arc = l.hinge + Vec2::new(i64::from(Len::inches(18).units()), i64::from(Len::inches(24).units()));
+        let arc = l.hinge
+            + Vec2::new(i64::from(Len::inches(18).units()), i64::from(Len::inches(24).units()));
         assert!(!leaf_reaches(&l, &cube(arc.x, arc.y)), "touches the arc");
         assert!(leaf_reaches(&l, &cube(arc.x - 1, arc.y)));
         assert!(!leaf_reaches(&l, &cube(l.hinge.x - 900, l.hinge.y)), "behind the open leaf");

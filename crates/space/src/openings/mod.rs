@@ -84,7 +84,8 @@ pub(crate) fn openings(
             _ => None,
         })
         .filter_map(|(id, opening)| {
-            let host = walls.binary_search_by_key(&opening.host, |w| w.id).ok().map(|i| &walls[i])?;
+            let host =
+                walls.binary_search_by_key(&opening.host, |w| w.id).ok().map(|i| &walls[i])?;
             (host.kind != WallKind::Furring).then(|| one(id, opening, host, &strips, room_at))
         })
         .collect()

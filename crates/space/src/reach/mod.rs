@@ -4,7 +4,9 @@
 
 mod strip;
 
-use geometry::{Bounds, Facing, Placed, Pt, Ring, convex_clip, convex_overlap, overlay, twice_area};
+use geometry::{
+    Bounds, Facing, Placed, Pt, Ring, convex_clip, convex_overlap, overlay, twice_area,
+};
 use measure::Len;
 use plan::ElementId;
 use plan::element::ServicePoint;
@@ -171,3 +173,6 @@ pub fn clear_span(
         right: side(placed.facing.right(), depth - depth / 2),
     }
 }
+
+#[cfg(test)]
+mod tests;

@@ -63,11 +63,7 @@ impl Strip {
         let least = found.iter().map(|f| f.0).min()?;
         let unit = self.norm2.isqrt();
         let nearest = found.iter().filter(|f| f.0 <= least + unit).map(|f| f.1);
-        Some(Near {
-            depth: self.depth(least),
-            from: nearest.clone().min()?,
-            to: nearest.max()?,
-        })
+        Some(Near { depth: self.depth(least), from: nearest.clone().min()?, to: nearest.max()? })
     }
 
     /// The point of the back edge at a place along it that was given times its length.
@@ -93,12 +89,7 @@ mod tests {
     use geometry::Vec2;
 
     fn square(x: i32, y: i32, side: i32) -> [Pt; 4] {
-        [
-            Pt::new(x, y),
-            Pt::new(x + side, y),
-            Pt::new(x + side, y + side),
-            Pt::new(x, y + side),
-        ]
+        [Pt::new(x, y), Pt::new(x + side, y), Pt::new(x + side, y + side), Pt::new(x, y + side)]
     }
 
     #[test]

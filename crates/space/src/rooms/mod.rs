@@ -46,3 +46,6 @@ pub struct Room {
     pub lowest: Len,
     pub highest: Len,
 }
+
+#[cfg(test)]
+mod tests;

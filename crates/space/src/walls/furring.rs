@@ -5,9 +5,9 @@ use measure::Len;
 use plan::element::Furring;
 use plan::{Body as Is, ElementId, Plan};
 
+use super::WallKind;
 use super::body::Body;
 use super::joins::{Cap, in_reach};
-use super::WallKind;
 
 /// The strip of a furring; `None` when its host does not stand or the stretch is empty.
 pub(super) fn body(plan: &Plan, id: ElementId, furring: &Furring) -> Option<Body> {

@@ -65,9 +65,11 @@ pub(super) fn caps(bodies: &[Body], grid: &Grid) -> Vec<[Cap; 2]> {
     let mut hosts = Vec::new();
     for group in tips.chunk_by_mut(|s, t| s.at == t.at) {
         hosts.clear();
-        hosts.extend(grid.query(geometry::Bounds::of(&[group[0].at])).into_iter().filter(|&j| {
-            bodies[j].holds(group[0].at) && group.iter().all(|t| t.body != j)
-        }));
+        hosts.extend(
+            grid.query(geometry::Bounds::of(&[group[0].at]))
+                .into_iter()
+                .filter(|&j| bodies[j].holds(group[0].at) && group.iter().all(|t| t.body != j)),
+        );
         let shared = group.len() > 1;
         let mut open = 0;
         for i in 0..group.len() {
@@ -193,14 +195,26 @@ fn by_direction(u: Vec2, v: Vec2) -> Ordering {
     lower(u).cmp(&lower(v)).then_with(|| 0.cmp(&u.cross(v)))
 }
 
-/// Joins the walls that share one end point.
+/// Joins the walls that share one end point. Walls that run off in the same direction, one on the
+/// other, are one arm of the corner: the others join its outermost faces.
 fn join_corner(tips: &mut [Tip], caps: &mut [[Cap; 2]]) {
     tips.sort_by(|s, t| by_direction(s.out, t.out).then(s.body.cmp(&t.body)));
-    for i in 0..tips.len() {
-        let (tip, next) = (tips[i], tips[(i + 1) % tips.len()]);
-        let corner = corner(&tip, &next);
-        set_left(&mut caps[tip.body][usize::from(tip.finish)], &tip, &corner, tip.at);
-        set_right(&mut caps[next.body][usize::from(next.finish)], &next, &corner, tip.at);
+    let arms: Vec<&[Tip]> = tips.chunk_by(|s, t| by_direction(s.out, t.out).is_eq()).collect();
+    if arms.len() < 2 {
+        return;
+    }
+    let off = |tip: &Tip, face: Seg| (face.a - tip.at).norm2();
+    for (i, arm) in arms.iter().enumerate() {
+        let before = arms[(i + arms.len() - 1) % arms.len()];
+        let after = arms[(i + 1) % arms.len()];
+        let leftmost = before.iter().max_by_key(|t| off(t, t.left));
+        let rightmost = after.iter().max_by_key(|t| off(t, t.right));
+        let (Some(leftmost), Some(rightmost)) = (leftmost, rightmost) else { continue };
+        for tip in arm.iter() {
+            let cap = &mut caps[tip.body][usize::from(tip.finish)];
+            set_left(cap, tip, &corner(tip, rightmost), tip.at);
+            set_right(cap, tip, &corner(leftmost, tip), tip.at);
+        }
     }
 }
 
@@ -288,7 +302,9 @@ fn tee(bodies: &[Body], tip: &Tip, hosts: &[usize], cap: &mut Cap) -> bool {
     let best = |some: &mut dyn Iterator<Item = &usize>| {
         some.filter(|&&j| allowed(bodies[j].kind))
             .filter_map(|&j| run_to(tip, &bodies[j]))
-            .min_by_key(|&(left, right)| (left - tip.at).dot(tip.out).max((right - tip.at).dot(tip.out)))
+            .min_by_key(|&(left, right)| {
+                (left - tip.at).dot(tip.out).max((right - tip.at).dot(tip.out))
+            })
     };
     let Some((left, right)) = best(&mut { solid }).or_else(|| best(&mut { strips })) else {
         return false;

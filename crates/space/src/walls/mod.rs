@@ -91,6 +91,5 @@ pub(crate) fn walls(plan: &Plan, cuts: &Cuts) -> Vec<WallFacts> {
         .collect()
 }
 
-
 #[cfg(test)]
 mod tests;

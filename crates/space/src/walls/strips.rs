@@ -14,8 +14,12 @@ pub(super) fn strips(body: &Body, [a, b]: &[Cap; 2]) -> Vec<LayerStrip> {
         .iter()
         .map(|layer| {
             let to = from + layer.thickness;
-            let quad =
-                [across(body, a, to), across(body, b, to), across(body, b, from), across(body, a, from)];
+            let quad = [
+                across(body, a, to),
+                across(body, b, to),
+                across(body, b, from),
+                across(body, a, from),
+            ];
             from = to;
             LayerStrip { material: layer.material, quad }
         })

@@ -161,9 +161,8 @@ fn walls_drawn_by_opposite_faces_still_join() {
         (Justify::RightFace, Justify::RightFace),
     ] {
         let mut s = Sketch::new();
-        let wall = |a, b, justify| {
-            Body::Partition(Partition { justify, ..Partition::two_by_four(a, b) })
-        };
+        let wall =
+            |a, b, justify| Body::Partition(Partition { justify, ..Partition::two_by_four(a, b) });
         s.add(wall(Pt::inches(0, 0), Pt::inches(100, 0), first));
         s.add(wall(Pt::inches(100, 0), Pt::inches(100, -100), second));
         let facts = derive(&s.shared());

@@ -109,7 +109,13 @@ impl Sketch {
         self.add(Body::Service(ServicePoint::usual(kind, Pt::inches(x, y), facing)))
     }
 
-    pub fn furnishing(&mut self, x: i32, y: i32, facing: Facing, size: (i32, i32, i32)) -> ElementId {
+    pub fn furnishing(
+        &mut self,
+        x: i32,
+        y: i32,
+        facing: Facing,
+        size: (i32, i32, i32),
+    ) -> ElementId {
         self.add(Body::Furnishing(Furnishing {
             name: "desk".to_owned(),
             at: Pt::inches(x, y),
