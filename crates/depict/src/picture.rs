@@ -1,0 +1,150 @@
+//! The whole picture, in the order of painting.
+
+use drawing::{Marks, P, Tone};
+use geometry::{Bounds, Pt};
+use measure::Len;
+use plan::{Body, ElementId};
+
+use crate::blade::FigureBox;
+use crate::labels::{NOBODY, Placer, Rank};
+use crate::poche::Poche;
+use crate::rulers::RULER;
+use crate::{
+    Scene, View, blade, caught, columns, dimensions, findings, furnishings, grid, highlight,
+    keep_clears, openings, overheads, rooms, rulers, services, stairs, walls,
+};
+
+/// What a view of a scene looks like.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct Picture {
+    pub marks: Marks,
+    /// Painted above everything else of the canvas.
+    pub rulers: Marks,
+    /// Where the figures of the live measurements stand.
+    pub figures: Vec<FigureBox>,
+}
+
+/// A scene in a view: what every part of the picture needs to know.
+pub(crate) struct Canvas<'a> {
+    pub view: &'a View,
+    pub scene: &'a Scene<'a>,
+    seen: Bounds,
+}
+
+/// Things this near the edge of the screen, in points, are still drawn: line widths, badges.
+const MARGIN: f32 = 24.0;
+
+impl<'a> Canvas<'a> {
+    pub fn new(view: &'a View, scene: &'a Scene<'a>) -> Canvas<'a> {
+        Canvas { view, scene, seen: view.bounds().grow(view.len(MARGIN)) }
+    }
+
+    /// Whether the box round some points meets the screen.
+    pub fn sees(&self, points: &[Pt]) -> bool {
+        Bounds::of(points).meets(self.seen)
+    }
+
+    /// The same for a thing that reaches beyond its points.
+    pub fn sees_near(&self, points: &[Pt], reach: Len) -> bool {
+        Bounds::of(points).grow(reach).meets(self.seen)
+    }
+
+    /// The short name of an element: `W14`.
+    pub fn name(&self, id: ElementId) -> String {
+        self.scene.facts.plan.get(id).map_or_else(|| format!("?{}", id.0), plan::Element::name)
+    }
+
+    /// Where hatches are anchored, so that they move with the plan.
+    pub fn phase(&self) -> P {
+        self.view.screen_from_plan(Pt::new(0, 0))
+    }
+
+    /// Whether the toggles show a kind of element.
+    pub fn shows(&self, body: &Body) -> bool {
+        let show = &self.scene.show;
+        match body {
+            Body::Overhead(_) => show.overheads,
+            Body::Service(_) => show.services,
+            Body::Furnishing(_) => show.furnishings,
+            Body::Note(_) => show.notes,
+            Body::Shell(_)
+            | Body::Partition(_)
+            | Body::Furring(_)
+            | Body::Opening(_)
+            | Body::Column(_)
+            | Body::Stair(_)
+            | Body::RoomTag(_) => true,
+        }
+    }
+}
+
+/// Draws a scene.
+pub fn picture(view: &View, scene: &Scene<'_>) -> Picture {
+    let canvas = Canvas::new(view, scene);
+    let mut made = None;
+    let poche = scene.poche.unwrap_or_else(|| made.insert(Poche::of(scene.facts)));
+    let mut placer = Placer::new(view.size);
+    if scene.show.rulers {
+        let (w, h) = view.size;
+        let band =
+            |x: f32, y: f32| [P::new(0.0, 0.0), P::new(x, 0.0), P::new(x, y), P::new(0.0, y)];
+        placer.block(band(w, RULER), NOBODY);
+        placer.block(band(RULER, h), NOBODY);
+    }
+    let mut marks = Marks::new();
+    let mut labels = Vec::new();
+    slab(&canvas, poche, &mut marks);
+
+    // From the floor up; what is drawn later lies above.
+    keep_clears::draw(&canvas, &mut placer, &mut labels, &mut marks);
+    furnishings::draw(&canvas, &mut placer, &mut labels, &mut marks);
+    stairs::draw(&canvas, &mut placer, &mut labels, &mut marks);
+    walls::draw(&canvas, poche, &mut placer, &mut marks);
+    openings::draw(&canvas, &mut placer, &mut labels, &mut marks);
+    columns::draw(&canvas, &mut placer, &mut marks);
+    services::draw(&canvas, &mut placer, &mut labels, &mut marks);
+    overheads::draw(&canvas, &mut labels, &mut marks);
+    rooms::labels(&canvas, &mut labels);
+    rooms::notes(&canvas, &mut labels, &mut marks);
+
+    // What has to stand where it stands comes before words that can give way.
+    let badges = findings::badges(&canvas, &mut placer);
+    highlight::draw(&canvas, &mut marks);
+    findings::places(&canvas, &mut placer, &mut marks);
+    let mut tape = Marks::new();
+    caught::draw(view, scene, &mut placer, &mut tape);
+    let figures = blade::draw(view, scene.system, scene.blades, &mut placer, &mut tape);
+
+    dimensions::shell(&canvas, &mut placer, &mut marks);
+    let (first, rest): (Vec<_>, Vec<_>) = labels.into_iter().partition(|l| l.rank <= Rank::Room);
+    placer.write(first, &mut marks);
+    if scene.show.dimensions {
+        for room in scene.facts.rooms.iter().filter(|r| canvas.sees(&r.shape.outer)) {
+            dimensions::room(&canvas, room, &mut placer, &mut marks);
+        }
+    }
+    placer.write(rest, &mut marks);
+
+    findings::draw_badges(&canvas, &badges, &mut marks);
+    marks.append(tape);
+    let mut ruler_marks = Marks::new();
+    if scene.show.rulers {
+        rulers::draw(view, scene, &mut ruler_marks);
+    }
+    Picture { marks, rulers: ruler_marks, figures }
+}
+
+fn slab(canvas: &Canvas<'_>, poche: &Poche, marks: &mut Marks) {
+    let (w, h) = canvas.view.size;
+    marks.group("ground", |m| {
+        m.fill([P::new(0.0, 0.0), P::new(w, 0.0), P::new(w, h), P::new(0.0, h)], Tone::Ground);
+    });
+    marks.group("slab", |m| {
+        for ring in poche.slab.iter().filter(|r| canvas.sees(r)) {
+            m.fill(canvas.view.ring(ring), Tone::Slab);
+        }
+    });
+    if canvas.scene.show.grid {
+        grid::draw(canvas.view, canvas.scene.system, marks);
+    }
+}
