@@ -112,3 +112,57 @@ impl Placed {
         self.back + self.facing.step(self.depth / 2)
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::twice_area;
+    use proptest::prelude::*;
+
+    #[test]
+    fn axis_parallel_vectors_give_unit_facings() {
+        assert_eq!(Facing::along(Vec2::new(0, 77)), Some(Facing::NORTH));
+        assert_eq!(Facing::along(Vec2::new(-5, 0)), Some(Facing::WEST));
+        assert_eq!(Facing::along(Vec2::new(-5, 9)), Some(Facing { x: -5, y: 9 }));
+        assert_eq!(Facing::along(Vec2::default()), None);
+    }
+
+    #[test]
+    fn four_quarter_turns_come_back() {
+        let facing = Facing { x: 7, y: -3 };
+        assert_eq!(facing.left().left(), facing.back());
+        assert_eq!(facing.left().right(), facing);
+        assert_eq!((Facing::NORTH.left(), Facing::NORTH.right()), (Facing::WEST, Facing::EAST));
+    }
+
+    #[test]
+    fn corners_go_round_from_the_back_right() {
+        let placed = Placed {
+            back: Pt::new(100, 100),
+            facing: Facing::NORTH,
+            width: Len::from_units(7),
+            depth: Len::from_units(20),
+        };
+        let at = Pt::new;
+        assert_eq!(placed.corners(), [at(104, 100), at(104, 120), at(97, 120), at(97, 100)]);
+        assert_eq!((placed.front(), placed.centre()), (at(100, 120), at(100, 110)));
+        let south = Placed { facing: Facing::SOUTH, ..placed };
+        assert_eq!(south.corners(), [at(96, 100), at(96, 80), at(103, 80), at(103, 100)]);
+    }
+
+    proptest! {
+        #[test]
+        fn a_placed_box_keeps_its_size(
+            x in -9_000..9_000i32, y in -9_000..9_000i32, width in 8_000..900_000, depth in 8_000..900_000,
+        ) {
+            prop_assume!((x, y) != (0, 0));
+            let (width, depth) = (Len::from_units(width), Len::from_units(depth));
+            let placed = Placed { back: Pt::new(5, 5), facing: Facing { x, y }, width, depth };
+            let corners = placed.corners();
+            let off = |a: Pt, b: Pt, len: Len| ((b - a).norm() - f64::from(len.units())).abs();
+            prop_assert!(off(corners[0], corners[1], depth) <= 1.0);
+            prop_assert!(off(corners[1], corners[2], width) <= 1.5);
+            prop_assert!(twice_area(&corners) > 0);
+        }
+    }
+}

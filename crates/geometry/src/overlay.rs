@@ -85,11 +85,8 @@ fn add(overlay: &mut Overlay<i32>, ring: &[Pt], role: ShapeType, counter_clockwi
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::sample::rect;
     use measure::Area;
-
-    fn rect(x: i32, y: i32, w: i32, h: i32) -> Ring {
-        vec![Pt::new(x, y), Pt::new(x + w, y), Pt::new(x + w, y + h), Pt::new(x, y + h)]
-    }
 
     fn reversed(mut ring: Ring) -> Ring {
         ring.reverse();

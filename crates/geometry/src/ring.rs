@@ -62,16 +62,13 @@ impl Shape {
 #[cfg(test)]
 mod tests {
     use super::*;
-
-    fn square(x: i32, y: i32, side: i32) -> Ring {
-        vec![Pt::new(x, y), Pt::new(x + side, y), Pt::new(x + side, y + side), Pt::new(x, y + side)]
-    }
+    use crate::sample::rect;
 
     #[test]
     fn area_is_the_outer_ring_less_the_islands() {
-        let mut hole = square(2, 2, 3);
+        let mut hole = rect(2, 2, 3, 3);
         hole.reverse();
-        let shape = Shape { outer: square(0, 0, 10), holes: vec![hole] };
+        let shape = Shape { outer: rect(0, 0, 10, 10), holes: vec![hole] };
         assert_eq!(shape.area(), Area::from_square_units(91));
         assert_eq!(shape.perimeter_edges().count(), 8);
         assert_eq!(shape.bounds().max, Pt::new(10, 10));
@@ -79,7 +76,7 @@ mod tests {
 
     #[test]
     fn a_solid_turns_counter_clockwise() {
-        let mut clockwise = square(0, 0, 10);
+        let mut clockwise = rect(0, 0, 10, 10);
         clockwise.reverse();
         assert_eq!(twice_area(&clockwise), -200);
         assert_eq!(twice_area(&Shape::solid(clockwise).outer), 200);

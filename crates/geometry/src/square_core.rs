@@ -169,11 +169,9 @@ fn gcd(a: i64, b: i64) -> i64 {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::sample::{laid, rect, skyline};
     use measure::Area;
-
-    fn rect(x: i32, y: i32, w: i32, h: i32) -> Ring {
-        vec![Pt::new(x, y), Pt::new(x + w, y), Pt::new(x + w, y + h), Pt::new(x, y + h)]
-    }
+    use proptest::prelude::*;
 
     fn area(shapes: &[Shape]) -> i128 {
         shapes.iter().map(|s| s.area().square_units()).sum()
@@ -300,5 +298,28 @@ mod tests {
         }
         assert_eq!(core(&shape, i32::MAX), []);
         assert_eq!(core(&Shape::default(), 10), []);
+    }
+
+    proptest! {
+        #![proptest_config(ProptestConfig::with_cases(150))]
+
+        /// Turned by 3-4-5 and made five times larger, exactly: the core does the same, but for the
+        /// rounding along its edge. No passage is within the slack of the side.
+        #[test]
+        fn turned_shapes_have_turned_cores(ring in skyline(), side in 1..4i32, way in 0u8..8) {
+            let coarse = |r: &Ring, f: &dyn Fn(i32, i32) -> (i32, i32)| -> Shape {
+                Shape::solid(r.iter().map(|p| f(p.x * 1_000, p.y * 1_000).into()).collect())
+            };
+            let ring = laid(&ring, way, (3, -8));
+            let straight = core(&coarse(&ring, &|x, y| (x, y)), side * 1_000);
+            let turned = coarse(&ring, &|x, y| (3 * x - 4 * y, 4 * x + 3 * y));
+            for facing in [(3, 4), (-4, 3), (6, 8), (-300, -400)] {
+                let reached = square_core(&turned, facing.into(), Len::from_units(side * 5_000));
+                prop_assert_eq!(reached.len(), straight.len());
+                let rim: f64 = reached.iter().flat_map(Shape::perimeter_edges).map(|e| e.dir().norm()).sum();
+                let differ = (area(&reached) - 25 * area(&straight)).abs() as f64;
+                prop_assert!(differ <= rim + 100.0, "{} {}", differ, rim);
+            }
+        }
     }
 }

@@ -87,3 +87,30 @@ impl Sum for Area {
         iter.fold(Area::ZERO, Add::add)
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn a_decimal_limit_is_met_by_the_least_whole_count_that_reaches_it() {
+        let square_inch = i128::from(Len::PER_INCH).pow(2);
+        // 820.80 sq in = 5.7 sq ft; neither is whole in square units.
+        for (limit, num, den) in [
+            (Area::square_inch_hundredths(82_080), square_inch * 82_080, 100),
+            (Area::square_foot_tenths(57), square_inch * 144 * 57, 10),
+        ] {
+            let n = limit.square_units();
+            assert!(n * den >= num && (n - 1) * den < num);
+        }
+        assert_eq!(Area::square_inch_hundredths(82_080), Area::square_foot_tenths(57));
+    }
+
+    #[test]
+    fn units_of_area_agree() {
+        let room = Area::of_rect(Len::feet_inches(7, 0), Len::feet_inches(10, 0));
+        assert_eq!(room, Area::square_feet(70));
+        assert_eq!((room.to_square_feet(), room.to_square_inches()), (70.0, 10_080.0));
+        assert_eq!(Area::of_rect(Len::mm(2_000), Len::mm(3_000)).to_square_metres(), 6.0);
+    }
+}

@@ -146,3 +146,28 @@ impl Sum for Len {
         iter.fold(Len::ZERO, Add::add)
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn inches_and_millimetres_are_whole_counts_of_units() {
+        // 1 in = 25.4 mm exactly (international yard and pound agreement, 1959).
+        assert_eq!(Len::inches(10), Len::mm(254));
+        assert_eq!(Len::sixty_fourths(64), Len::inches(1));
+        assert_eq!(Len::feet_inches(1, 0), Len::inches(12));
+        assert_eq!(Len::inches(36).to_mm(), 914.4);
+        assert_eq!(Len::mm(127).to_inches(), 5.0);
+    }
+
+    #[test]
+    fn rounding_to_a_step_takes_halves_away_from_zero() {
+        let round = |n: i32| Len::from_units(n).round_to(Len::sixty_fourths(1)).units();
+        assert_eq!((round(63), round(64), round(-63), round(-64)), (0, 127, 0, -127));
+        let even = |n: i32| Len::from_units(n).round_to(Len::from_units(10)).units();
+        assert_eq!((even(4), even(5), even(-5), even(-4)), (0, 10, -10, 0));
+        assert_eq!(Len::from_units(7).round_to(Len::ZERO), Len::from_units(7));
+        assert_eq!(Len::from_units(i32::MAX).round_to(Len::inches(1)).units() % 8_128, 0);
+    }
+}

@@ -11,93 +11,9 @@
 //!
 //! Values are ratios of integers until the last step, which rounds once to the nearest unit.
 
-use std::fmt;
-
+use crate::read_error::{Fault, quoted};
 use crate::scan::{Token, scan};
-use crate::{Len, System};
-
-/// The unit that a bare number means; it is shown beside the field.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
-pub enum BareUnit {
-    Inches,
-    Feet,
-    Millimetres,
-    Metres,
-}
-
-impl BareUnit {
-    /// The short word to show beside a field: `in`, `ft`, `mm`, `m`.
-    pub const fn mark(self) -> &'static str {
-        match self {
-            BareUnit::Inches => "in",
-            BareUnit::Feet => "ft",
-            BareUnit::Millimetres => "mm",
-            BareUnit::Metres => "m",
-        }
-    }
-
-    /// The unit system that the unit belongs to.
-    pub const fn system(self) -> System {
-        match self {
-            BareUnit::Inches | BareUnit::Feet => System::Imperial,
-            BareUnit::Millimetres | BareUnit::Metres => System::Metric,
-        }
-    }
-
-    const fn per_unit(self) -> i128 {
-        match self {
-            BareUnit::Inches => Len::PER_INCH as i128,
-            BareUnit::Feet => Len::PER_FOOT as i128,
-            BareUnit::Millimetres => Len::PER_MM as i128,
-            BareUnit::Metres => Len::PER_MM as i128 * 1_000,
-        }
-    }
-}
-
-/// What every message about an unreadable length ends with.
-const ACCEPTED: &str = "write it like 12' 6 1/2\", 150.5\", 3/8, 3200 mm or 3.2 m";
-
-/// Why a text is not a length. `Display` says what is wrong and what is accepted.
-#[derive(Clone, Debug, PartialEq, Eq, thiserror::Error)]
-pub enum ReadError {
-    /// Nothing but spaces.
-    #[error("no length is given; {ACCEPTED}")]
-    Empty,
-    /// No reading fits the text.
-    #[error("“{text}” is not a length; {ACCEPTED}")]
-    NotALength { text: String },
-    /// Two numbers follow each other without a mark, as in `12 6`.
-    #[error("“{text}” has two numbers without a mark between them; {ACCEPTED}")]
-    TwoNumbers { text: String },
-    /// A fraction over zero.
-    #[error("“{text}” has a fraction over zero; {ACCEPTED}")]
-    OverZero { text: String },
-    /// A fraction of one or more after a whole number, as in `6 9/8`.
-    #[error("“{text}” has a fraction that is not less than one after a whole number; {ACCEPTED}")]
-    FractionTooLarge { text: String },
-    /// A part of a foot before inches, as in `12.5' 3"`.
-    #[error("“{text}” has a part of a foot before inches; give whole feet, like 12' 6 1/2\"")]
-    PartOfFoot { text: String },
-    /// Twelve inches or more after feet, as in `12' 14"`.
-    #[error("“{text}” has 12 or more inches after feet; give less than 12, or inches alone")]
-    InchesAfterFeet { text: String },
-    /// More digits than any length needs.
-    #[error("“{text}” has too many digits; {ACCEPTED}")]
-    TooManyDigits { text: String },
-    /// Beyond what a [`Len`] can hold.
-    #[error(
-        "“{text}” is too long; the largest length that can be kept is {}",
-        crate::write::rounded_down(*system, Len::from_units(i32::MAX))
-    )]
-    TooLong { text: String, system: System },
-    /// Outside the range that the field accepts.
-    #[error(
-        "“{text}” is out of range; give a length from {} to {}",
-        crate::write::rounded_up(*system, *min),
-        crate::write::rounded_down(*system, *max)
-    )]
-    OutOfRange { text: String, min: Len, max: Len, system: System },
-}
+use crate::{BareUnit, Len, ReadError, System};
 
 /// Reads a length; a number without a mark is in `bare` units.
 ///
@@ -133,51 +49,16 @@ impl Ratio {
     }
 }
 
-/// Why parsing stopped, before the text is attached.
-pub(crate) enum Fault {
-    NotALength,
-    TwoNumbers,
-    OverZero,
-    FractionTooLarge,
-    PartOfFoot,
-    InchesAfterFeet,
-    TooManyDigits,
-}
-
 fn read(text: &str, bare: BareUnit) -> Result<(Len, System), ReadError> {
     if text.trim().is_empty() {
         return Err(ReadError::Empty);
     }
     let parsed = scan(text).and_then(|tokens| Parser { tokens: &tokens }.length(bare));
     let (units, system) = parsed.map_err(|fault| fault.about(text))?;
+    // The negative of every length is one too.
     match i32::try_from(units) {
-        Ok(units) => Ok((Len::from_units(units), system)),
-        Err(_) => Err(ReadError::TooLong { text: quoted(text), system }),
-    }
-}
-
-impl Fault {
-    fn about(self, text: &str) -> ReadError {
-        let text = quoted(text);
-        match self {
-            Fault::NotALength => ReadError::NotALength { text },
-            Fault::TwoNumbers => ReadError::TwoNumbers { text },
-            Fault::OverZero => ReadError::OverZero { text },
-            Fault::FractionTooLarge => ReadError::FractionTooLarge { text },
-            Fault::PartOfFoot => ReadError::PartOfFoot { text },
-            Fault::InchesAfterFeet => ReadError::InchesAfterFeet { text },
-            Fault::TooManyDigits => ReadError::TooManyDigits { text },
-        }
-    }
-}
-
-/// The text as a message quotes it: trimmed, and cut when it is long.
-fn quoted(text: &str) -> String {
-    const LONGEST: usize = 40;
-    let text = text.trim();
-    match text.char_indices().nth(LONGEST) {
-        Some((end, _)) => format!("{}…", &text[..end]),
-        None => text.to_owned(),
+        Ok(units) if units != i32::MIN => Ok((Len::from_units(units), system)),
+        _ => Err(ReadError::TooLong { text: quoted(text), system }),
     }
 }
 
@@ -312,12 +193,6 @@ impl Token {
             Token::Number { .. } | Token::Vulgar(..) | Token::Minus => Fault::TwoNumbers,
             _ => Fault::NotALength,
         }
-    }
-}
-
-impl fmt::Display for BareUnit {
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        f.write_str(self.mark())
     }
 }
 
@@ -483,6 +358,8 @@ mod tests {
         assert!(matches!(inches("-999999999999 ft"), Err(ReadError::TooLong { .. })));
         let most = "99999999999999999999' 1.0000000000000000001";
         assert!(matches!(inches(most), Err(ReadError::TooLong { .. })));
+        assert!(inches("6710886.396875 mm").is_ok() && inches("-6710886.396875 mm").is_ok());
+        assert!(inches("-6710886.4 mm").is_err() && inches("6710886.4 mm").is_err());
         let digits = "1".repeat(400);
         assert!(matches!(inches(&digits), Err(ReadError::TooManyDigits { .. })));
         assert!(matches!(inches("1/1111111111111"), Err(ReadError::TooManyDigits { .. })));

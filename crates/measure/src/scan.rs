@@ -1,7 +1,7 @@
 //! Cuts the text of a length into numbers and marks.
 
 use crate::BareUnit;
-use crate::read::Fault;
+use crate::read_error::Fault;
 
 /// A number or a mark.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
