@@ -3,10 +3,10 @@
 mod bedroom_alarms;
 mod bedroom_light;
 mod demands;
-mod glazing;
-mod reads_as_bedroom;
 #[cfg(test)]
 mod demands_tests;
+mod glazing;
+mod reads_as_bedroom;
 
 use crate::Rule;
 

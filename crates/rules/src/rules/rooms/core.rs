@@ -1,6 +1,6 @@
 //! How wide a room is: the part of its floor that a square of a given side can reach.
 
-use geometry::Shape;
+use geometry::{Placed, Pt, Seg, Shape, edges, orient};
 use measure::{Area, Len};
 use space::{Facts, Room, RoomIndex};
 
@@ -15,6 +15,37 @@ pub(super) fn core(facts: &Facts, index: RoomIndex, side: Len) -> Vec<Shape> {
     } else {
         space::room_core(room, side)
     }
+}
+
+/// Whether a room has a part of some area that is at least `side` wide both ways. A box of that area is tried
+/// first, in the middle of the room, lengthwise and crosswise: most rooms hold it.
+pub(super) fn holds(facts: &Facts, index: RoomIndex, side: Len, area: Area) -> bool {
+    let room = facts.room(index);
+    if is_rectangle(room) || side <= Len::ZERO {
+        return room.clear.0.min(room.clear.1) >= side && room.area >= area;
+    }
+    let across = i128::from(side.units());
+    let length = (area.square_units() + across - 1) / across;
+    let length = i32::try_from(length).map_or(Len::COORD_LIMIT, Len::from_units).max(side);
+    holds_box(room, side, length)
+        || holds_box(room, length, side)
+        || core_area(facts, index, side) >= area.max(Area::from_square_units(1))
+}
+
+/// Whether a box, along the longest wall and centred on the middle of the room, lies in the room.
+fn holds_box(room: &Room, width: Len, depth: Len) -> bool {
+    let back = room.label_at - room.along.step(depth / 2);
+    let corners = Placed { back, facing: room.along, width, depth }.corners();
+    room.shape.contains(room.label_at)
+        && !room.shape.perimeter_edges().any(|edge| pierces(edge, &corners))
+}
+
+/// Whether a segment runs through the inside of a convex counter-clockwise ring.
+fn pierces(s: Seg, ring: &[Pt]) -> bool {
+    let outside = |side: Seg| orient(side.a, side.b, s.a) <= 0 && orient(side.a, side.b, s.b) <= 0;
+    let left = ring.iter().any(|&p| orient(s.a, s.b, p) > 0);
+    let right = ring.iter().any(|&p| orient(s.a, s.b, p) < 0);
+    left && right && !edges(ring).any(outside)
 }
 
 /// Whether the room fills the box around it.

@@ -1,10 +1,10 @@
 //! A habitable room with too little floor.
 
-use measure::{Area, Len};
+use measure::Area;
 use plan::element::RoomUse;
 use space::Room;
 
-use super::core::core_area;
+use super::core::{core_area, holds};
 use super::room_dimension::dimension_limit;
 use super::uses::habitable;
 use super::words::{capital, room_called, room_elements};
@@ -64,19 +64,18 @@ fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
         if room.area < limit.value {
             out.push(finding(room, limit, room.area, "is too small", WHY));
         } else if let Some(width) = dimension_limit(sheet, room.room_use) {
-            let wide = wide_area(sheet, room, width.value);
-            if wide > Area::ZERO && wide < limit.value {
-                let finding =
-                    finding(room, limit, wide, "is too small where it is wide", WHY_NARROW);
+            if holds(sheet.facts, room.index, width.value, limit.value) {
+                continue;
+            }
+            let wide = core_area(sheet.facts, room.index, width.value);
+            // A room that is narrow all over is the matter of room-dimension.
+            if wide > Area::ZERO {
+                let fault = "is too small where it is wide";
+                let finding = finding(room, limit, wide, fault, WHY_NARROW);
                 out.push(finding.assuming("narrow parts of the room do not count"));
             }
         }
     }
-}
-
-/// The area of the part that is wide enough; all of it where nothing is asked.
-fn wide_area(sheet: &Sheet<'_>, room: &Room, width: Len) -> Area {
-    if width == Len::ZERO { room.area } else { core_area(sheet.facts, room.index, width) }
 }
 
 fn finding(room: &Room, limit: Limit<Area>, measured: Area, fault: &str, why: &str) -> Finding {

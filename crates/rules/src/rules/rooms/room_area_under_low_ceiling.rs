@@ -1,6 +1,8 @@
 //! A habitable room with too little floor under a full-height ceiling.
 
-use space::area_at_least;
+use geometry::twice_area;
+use measure::{Area, Len};
+use space::{Room, area_at_least};
 
 use super::room_area::area_limit;
 use super::words::{capital, room_called, room_elements};
@@ -54,6 +56,9 @@ fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
         {
             continue;
         }
+        if room.area >= least + low_area(sheet, room, height.limit.value) {
+            continue;
+        }
         let counted = area_at_least(sheet.facts, room.index, height.limit.value);
         if counted >= least {
             continue;
@@ -73,6 +78,17 @@ fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
             .at(Place::Area(room.shape.outer.clone())),
         );
     }
+}
+
+/// The area of everything that hangs lower than a height near a room, also where it reaches beyond: at most
+/// so much of the floor lies under it.
+fn low_area(sheet: &Sheet<'_>, room: &Room, height: Len) -> Area {
+    sheet
+        .facts
+        .overheads_near(room.shape.bounds())
+        .filter(|o| o.clear < height)
+        .map(|o| Area::from_square_units((twice_area(&o.ring) + 1) / 2))
+        .sum()
 }
 
 #[cfg(test)]

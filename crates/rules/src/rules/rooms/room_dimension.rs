@@ -1,9 +1,9 @@
 //! A habitable room that is too narrow.
 
-use measure::Len;
+use measure::{Area, Len};
 use plan::element::RoomUse;
 
-use super::core::{core, least_dimension};
+use super::core::{holds, least_dimension};
 use super::room_area::KITCHEN;
 use super::uses::habitable;
 use super::words::{capital, room_called, room_elements};
@@ -56,7 +56,7 @@ pub(crate) fn dimension_limit(sheet: &Sheet<'_>, room_use: RoomUse) -> Option<Li
 fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
     for room in &sheet.facts.rooms {
         let Some(limit) = dimension_limit(sheet, room.room_use) else { continue };
-        if limit.value == Len::ZERO || !core(sheet.facts, room.index, limit.value).is_empty() {
+        if holds(sheet.facts, room.index, limit.value, Area::ZERO) {
             continue;
         }
         let measured = least_dimension(sheet.facts, room.index, limit.value);

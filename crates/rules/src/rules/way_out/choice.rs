@@ -75,25 +75,21 @@ pub(crate) fn nearest<'a>(
         })
 }
 
-/// The opening that each need rests on, where there is one that could serve.
-pub(super) fn choices<'a>(sheet: &Sheet<'a>) -> Vec<Choice<'a>> {
-    needs(sheet)
-        .into_iter()
-        .filter_map(|need| {
-            nearest(sheet, need.room).map(|(candidate, _)| Choice { need, candidate })
-        })
-        .collect()
-}
-
-/// The choices that a demand finds fault with.
+/// The openings that needs rest on and that a demand finds fault with.
 pub(super) fn faulty<'a>(sheet: &Sheet<'a>, judge: Judge) -> Vec<(Choice<'a>, Severity)> {
-    choices(sheet)
-        .into_iter()
-        .filter_map(|choice| {
-            let severity = judge(sheet, &choice.candidate)?;
-            Some((choice, severity))
-        })
-        .collect()
+    let mut found = Vec::new();
+    for need in needs(sheet) {
+        // Most openings meet most demands, so which one is nearest is seldom asked.
+        let all = candidates(sheet.facts, need.room);
+        if all.iter().all(|candidate| judge(sheet, candidate).is_none()) {
+            continue;
+        }
+        let Some((candidate, _)) = nearest(sheet, need.room) else { continue };
+        if let Some(severity) = judge(sheet, &candidate) {
+            found.push((Choice { need, candidate }, severity));
+        }
+    }
+    found
 }
 
 impl Choice<'_> {
