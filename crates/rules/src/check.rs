@@ -19,8 +19,7 @@ pub fn check(facts: &Facts, book: &Book) -> Vec<Finding> {
             .find(|s| s.rule == finding.rule && s.elements == finding.elements)
             .map(|s| s.reason.clone());
     }
-    findings.sort_by(|a, b| {
-        (a.severity, a.rule, &a.elements).cmp(&(b.severity, b.rule, &b.elements))
-    });
+    findings
+        .sort_by(|a, b| (a.severity, a.rule, &a.elements).cmp(&(b.severity, b.rule, &b.elements)));
     findings
 }

@@ -6,7 +6,7 @@
 use geometry::{Bounds, Facing, Placed, Pt, Ring, convex_clip, convex_overlap};
 use measure::Len;
 use plan::ElementId;
-use space::{Facts, SolidKind};
+use space::Facts;
 
 use crate::Place;
 
@@ -34,7 +34,6 @@ pub(crate) struct Space {
 #[derive(Clone, Debug)]
 pub(crate) struct Obstacle {
     pub element: ElementId,
-    pub kind: SolidKind,
     /// The part of it within reach.
     pub overlap: Ring,
     /// Where it begins, out from the face.
@@ -55,8 +54,28 @@ pub(crate) struct Fit {
     pub within: Vec<Obstacle>,
     /// The depth straight before the face, where something stands there.
     pub short: Option<Len>,
-    /// The width beside what stands there, where no place is wide enough.
-    pub narrow: Option<Len>,
+    /// The clear stretch beside what stands there, where no place is wide enough.
+    pub narrow: Option<Narrow>,
+    /// Every place where the box is clear that was tried, the best first; else only the best place.
+    pub places: Vec<Ring>,
+}
+
+/// A stretch across that is too narrow.
+#[derive(Clone, Debug)]
+pub(crate) struct Narrow {
+    /// Its right and left end across.
+    pub from: Len,
+    pub to: Len,
+    /// How far out the nearer of its two bounds begins.
+    pub out: Len,
+    /// What bounds it.
+    pub by: Vec<ElementId>,
+}
+
+impl Narrow {
+    pub fn width(&self) -> Len {
+        self.to - self.from
+    }
 }
 
 impl Fit {
@@ -112,7 +131,8 @@ impl Face {
             .min_by_key(|across| (across.abs(), *across))
             .unwrap_or(Len::ZERO);
         // A side that runs along the face is met at its middle, where it can be.
-        let across = if o.from < Len::ZERO && o.to > Len::ZERO && self.flat(o) { Len::ZERO } else { across };
+        let across =
+            if o.from < Len::ZERO && o.to > Len::ZERO && self.flat(o) { Len::ZERO } else { across };
         (self.point(across, Len::ZERO), self.point(across, o.near))
     }
 
@@ -139,20 +159,35 @@ impl Face {
         let (lo, hi) = ordered(right, left - space.width);
         let reach = self.ring(lo, hi + space.width - lo, space.depth);
         let obstacles = self.obstacles(facts, &reach, space, ignore);
-        let from = self.best_place(&obstacles, space.width, lo, hi);
+        let places = self.places(&obstacles, space.width, lo, hi);
+        let from = places[0];
         let meets = |o: &Obstacle| o.from < from + space.width && o.to > from;
         let within: Vec<Obstacle> = obstacles.iter().filter(|o| meets(o)).cloned().collect();
+        let in_front = |o: &Obstacle| space.width < self.width || self.faces(o);
         let (mut short, mut narrow) = (None, None);
         if !within.is_empty() {
-            let in_front = |o: &&Obstacle| space.width < self.width || self.faces(o);
-            short = within.iter().filter(in_front).map(|o| o.near).min();
-            let beside = || obstacles.iter().filter(|o| !in_front(o));
-            let reach_left = beside().filter(|o| o.from >= left).map(|o| o.from).min();
-            let reach_right = beside().filter(|o| o.to <= right).map(|o| o.to).max();
-            let clear = reach_left.unwrap_or(hi + space.width) - reach_right.unwrap_or(lo);
-            narrow = Some(clear).filter(|&clear| clear < space.width);
+            short = within.iter().filter(|o| in_front(o)).map(|o| o.near).min();
+            let beside: Vec<&Obstacle> = obstacles.iter().filter(|o| !in_front(o)).collect();
+            narrow = self.clear_stretch(&beside, lo, hi + space.width);
+            narrow = narrow.filter(|n| n.width() < space.width);
         }
-        Fit { ring: self.ring(from, space.width, space.depth), within, short, narrow }
+        let ring = |from: Len| self.ring(from, space.width, space.depth);
+        let places = places.into_iter().map(ring).collect();
+        Fit { ring: ring(from), within, short, narrow, places }
+    }
+
+    /// The stretch across that things beside the face leave, within `lo` and `hi`.
+    fn clear_stretch(&self, beside: &[&Obstacle], lo: Len, hi: Len) -> Option<Narrow> {
+        let (right, left) = self.ends();
+        let on_left = beside.iter().filter(|o| o.from >= left).min_by_key(|o| (o.from, o.element));
+        let on_right = beside.iter().filter(|o| o.to <= right).max_by_key(|o| (o.to, o.element));
+        let bounds = || on_left.into_iter().chain(on_right);
+        Some(Narrow {
+            from: on_right.map_or(lo, |o| o.to),
+            to: on_left.map_or(hi, |o| o.from),
+            out: bounds().map(|o| o.near).min()?,
+            by: bounds().map(|o| o.element).collect(),
+        })
     }
 
     /// What stands in a convex stretch of floor before the face, nearest first.
@@ -163,12 +198,9 @@ impl Face {
         space: Space,
         ignore: impl Fn(&space::Solid) -> bool,
     ) -> Vec<Obstacle> {
-        let bounds = Bounds::of(reach);
         let mut found: Vec<Obstacle> = facts
-            .solids
-            .iter()
-            .filter(|s| s.bottom < space.top && s.top > space.bottom)
-            .filter(|s| bounds.meets(Bounds::of(&s.ring)) && !ignore(s))
+            .solids_near(Bounds::of(reach))
+            .filter(|s| s.bottom < space.top && s.top > space.bottom && !ignore(s))
             .filter(|s| convex_overlap(reach, &s.ring))
             .filter_map(|s| self.obstacle(s, convex_clip(reach, &s.ring)))
             .collect();
@@ -181,7 +213,6 @@ impl Face {
         let acrosses = || overlap.iter().map(|&p| self.across(p));
         Some(Obstacle {
             element: solid.element,
-            kind: solid.kind,
             near: outs().min()?.max(Len::ZERO),
             far: outs().max()?,
             from: acrosses().min()?,
@@ -190,27 +221,25 @@ impl Face {
         })
     }
 
-    /// Where across the box stands best: free of obstacles, else with the nearest one farthest out; of
-    /// equal places the one nearest to the middle.
-    fn best_place(&self, obstacles: &[Obstacle], width: Len, lo: Len, hi: Len) -> Len {
-        let middle = -(width / 2);
-        let middle = middle.clamp(lo, hi);
+    /// Where across the box may stand: the places that are free of obstacles, nearest to the middle
+    /// first; or where there is none, the one where the nearest obstacle is farthest out.
+    fn places(&self, obstacles: &[Obstacle], width: Len, lo: Len, hi: Len) -> Vec<Len> {
+        let middle = (-(width / 2)).clamp(lo, hi);
         let mut places = vec![middle, lo, hi];
         places.extend(obstacles.iter().flat_map(|o| [o.to, o.from - width]));
         places.retain(|&p| p >= lo && p <= hi);
         places.sort_unstable_by_key(|&p| ((p - middle).abs(), p));
-        let depth = |from: Len| {
+        places.dedup();
+        let near = |from: Len| {
             let meets = |o: &&Obstacle| o.from < from + width && o.to > from;
-            obstacles.iter().filter(meets).map(|o| o.near).min().unwrap_or(Len::COORD_LIMIT)
+            obstacles.iter().filter(meets).map(|o| o.near).min()
         };
-        let mut best = (middle, depth(middle));
-        for place in places {
-            let depth = depth(place);
-            if depth > best.1 {
-                best = (place, depth);
-            }
+        let free: Vec<Len> = places.iter().copied().filter(|&p| near(p).is_none()).collect();
+        if !free.is_empty() {
+            return free;
         }
-        best.0
+        let best = places.into_iter().rev().max_by_key(|&p| near(p));
+        vec![best.unwrap_or(middle)]
     }
 }
 

@@ -5,7 +5,7 @@ use measure::Len;
 use plan::ElementId;
 use space::Facts;
 
-use crate::Book;
+use crate::{Book, Sheet, rules};
 
 /// A box that must stay clear, sized by the code book.
 #[derive(Clone, Debug)]
@@ -25,6 +25,6 @@ pub struct KeepClear {
 }
 
 /// Every keep-clear box of a plan, by service point.
-pub fn keep_clears(_facts: &Facts, _book: &Book) -> Vec<KeepClear> {
-    unimplemented!()
+pub fn keep_clears(facts: &Facts, book: &Book) -> Vec<KeepClear> {
+    rules::keep_clears(&Sheet { facts, book })
 }

@@ -135,7 +135,7 @@ impl Sample {
         let furring = Furring {
             host,
             from: Len::ZERO,
-            to: Len::COORD_LIMIT,
+            to: Len::feet_inches(100, 0),
             layers: vec![
                 Layer::new(Material::Gap, inch(0.5)),
                 Layer::new(Material::Stud, inch(3.5)),
@@ -210,10 +210,7 @@ impl Sample {
 
     pub fn overhead(self, kind: OverheadKind, a: Pt, b: Pt, width: f64, under: f64) -> Sample {
         let shape = OverheadShape::Run { a, b, width: inch(width) };
-        self.add(
-            State::Existing,
-            Body::Overhead(Overhead { kind, shape, underside: inch(under) }),
-        )
+        self.add(State::Existing, Body::Overhead(Overhead { kind, shape, underside: inch(under) }))
     }
 
     /// A flight of 13 risers of 7 1/2 in with 10 in treads, 36 in wide.

@@ -88,9 +88,8 @@ impl Layer {
         let error = |line, reason| BookError { file: file.to_owned(), line, reason };
         let options = ron::Options::default()
             .with_default_extension(ron::extensions::Extensions::IMPLICIT_SOME);
-        let entries: Vec<EntryText> = options
-            .from_str(text)
-            .map_err(|e| error(e.span.start.line, e.code.to_string()))?;
+        let entries: Vec<EntryText> =
+            options.from_str(text).map_err(|e| error(e.span.start.line, e.code.to_string()))?;
         for entry in entries {
             let slug = entry.slug.clone();
             let line = line_of(text, &slug);
@@ -171,9 +170,15 @@ mod tests {
         .expect("good text");
         let entry = layer.entry("a").expect("entry");
         let old = entry.clause(Edition::E2018).expect("2018");
-        assert_eq!((old.text.as_str(), old.figure), ("2017 NEC 110.26", Figure::Len(measure::Len::inches(36))));
+        assert_eq!(
+            (old.text.as_str(), old.figure),
+            ("2017 NEC 110.26", Figure::Len(measure::Len::inches(36)))
+        );
         let new = entry.clause(Edition::E2024).expect("2024");
-        assert_eq!((new.text.as_str(), new.figure), ("2024 IRC R319", Figure::Len(measure::Len::inches(40))));
+        assert_eq!(
+            (new.text.as_str(), new.figure),
+            ("2024 IRC R319", Figure::Len(measure::Len::inches(40)))
+        );
         assert_eq!(entry.clause(Edition::E2021), None);
     }
 
@@ -181,9 +186,13 @@ mod tests {
     fn a_mistake_names_file_line_and_reason() {
         let wrong = |text: &str| read(text).expect_err("bad text");
         assert!(wrong("[\n(slug: \"a\" what: \"A\")]").starts_with("here.ron:2: "));
-        let said = wrong("[\n(slug: \"a\", what: \"A\", limit: Inches(\"x\"),\neditions: {2021: (section: \"\", source: \"\", confidence: Seen)})]");
+        let said = wrong(
+            "[\n(slug: \"a\", what: \"A\", limit: Inches(\"x\"),\neditions: {2021: (section: \"\", source: \"\", confidence: Seen)})]",
+        );
         assert_eq!(said, "here.ron:2: \"a\": \"x\" is no number such as 36, 820.8, 3/4 or 1 1/2");
-        let said = wrong("[(slug: \"a\", what: \"A\", editions: {1999: (section: \"\", source: \"\", confidence: Seen)})]");
+        let said = wrong(
+            "[(slug: \"a\", what: \"A\", editions: {1999: (section: \"\", source: \"\", confidence: Seen)})]",
+        );
         assert_eq!(said, "here.ron:1: \"a\": 1999 is no edition of the code book");
         let twice = "(slug: \"a\", what: \"A\", editions: {})";
         let said = wrong(&format!("[{twice},\n{twice}]"));

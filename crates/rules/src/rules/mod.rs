@@ -14,6 +14,8 @@ mod way_out;
 
 use crate::Rule;
 
+pub(crate) use access::keep_clears;
+
 pub use bedroom::{Demand, Met, demands};
 
 const FAMILIES: &[&[Rule]] = &[

@@ -2,7 +2,7 @@
 
 use geometry::Facing;
 use measure::Len;
-use plan::{Body, Edit, Element, State};
+use plan::{Body, Element, State};
 
 use crate::front::Face;
 use crate::{Finding, Phrase, Quantity, Remedy, Safety, Sheet};
@@ -83,9 +83,4 @@ fn moved(sheet: &Sheet<'_>, element: &Element, way: Facing, by: Len) -> Option<R
         edit,
         safety: Safety::Ask,
     })
-}
-
-/// Replaces an element: a remedy of one edit.
-pub(super) fn replaced(label: Phrase, element: Element, safety: Safety) -> Remedy {
-    Remedy { label, edit: Edit::Replace(element), safety }
 }

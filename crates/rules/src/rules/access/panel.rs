@@ -1,9 +1,9 @@
 //! The working space in front of an electrical panel, measured once for the rules that ask about it.
 
-use geometry::Pt;
+use geometry::{Pt, Ring, Shape};
 use measure::Len;
 use plan::element::{ServiceKind, ServicePoint};
-use plan::{Body, Element};
+use plan::{Body, Element, ElementId};
 use space::{Facts, Solid, SolidKind};
 
 use crate::Sheet;
@@ -16,35 +16,52 @@ pub(super) fn panels<'a>(
     sheet.services().filter(|(_, s)| s.kind == ServiceKind::Panel)
 }
 
-/// The working space: as wide as the book or the panel asks, as deep as the book asks, from the floor
-/// to the book's height or the panel's top.
-pub(super) fn working_space(sheet: &Sheet<'_>, panel: &ServicePoint) -> Space {
+/// The working space before electrical equipment: as wide as the book or the equipment asks, as deep as
+/// the book asks, from the floor to the book's height or the equipment's top.
+pub(super) fn working_space(sheet: &Sheet<'_>, equipment: &ServicePoint) -> Space {
     let floor = sheet.plan().site.floor_build;
     let book = sheet.book;
     Space {
-        width: book.len("panel-width").value.max(panel.width),
+        width: book.len("panel-width").value.max(equipment.width),
         depth: book.len("panel-depth").value,
         bottom: floor,
-        top: (floor + book.len("panel-height").value).max(panel.bottom + panel.height),
+        top: (floor + book.len("panel-height").value).max(equipment.bottom + equipment.height),
     }
 }
 
-/// How the working space fits.
-pub(super) fn fit(sheet: &Sheet<'_>, id: plan::ElementId, panel: &ServicePoint) -> Fit {
-    let face = Face::of(panel.placed());
+/// How the working space fits between what stands on the floor and hangs on the walls.
+pub(super) fn fit(sheet: &Sheet<'_>, id: ElementId, equipment: &ServicePoint) -> Fit {
+    let face = Face::of(equipment.placed());
     let allowed = sheet.book.len("panel-projection").value;
-    face.fit(sheet.facts, working_space(sheet, panel), |solid| {
+    face.fit(sheet.facts, working_space(sheet, equipment), |solid| {
         solid.element == id
             || flush(sheet.facts, solid)
             || (electrical(sheet.facts, solid) && projection(&face, &solid.ring) <= allowed)
     })
 }
 
+/// The clear height over the working space at the place where it is highest, and that place.
+pub(super) fn head(sheet: &Sheet<'_>, fit: &Fit) -> (Len, Ring) {
+    let over = |ring: &Ring| {
+        let region = Shape { outer: ring.clone(), holes: Vec::new() };
+        space::clear_over(sheet.facts, &region)
+    };
+    let mut best = (over(&fit.ring), fit.ring.clone());
+    for place in fit.places.iter().skip(1) {
+        let height = over(place);
+        if height > best.0 {
+            best = (height, place.clone());
+        }
+    }
+    best
+}
+
 fn projection(face: &Face, ring: &[Pt]) -> Len {
     ring.iter().map(|&p| face.out(p)).max().unwrap_or(Len::ZERO)
 }
 
-fn electrical(facts: &Facts, solid: &Solid) -> bool {
+/// Part of the electrical installation.
+pub(super) fn electrical(facts: &Facts, solid: &Solid) -> bool {
     let kinds = [ServiceKind::Panel, ServiceKind::Disconnect, ServiceKind::JunctionBox];
     service_kind(facts, solid).is_some_and(|kind| kinds.contains(&kind))
 }

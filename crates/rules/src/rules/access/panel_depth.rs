@@ -3,7 +3,7 @@
 use crate::front::Face;
 use crate::{Finding, Group, Phrase, Place, Quantity, Remedy, Rule, Severity, Sheet};
 
-use super::panel;
+use super::{clear_away, judge, panel};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "panel-depth",
@@ -54,7 +54,10 @@ fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
             limit.citation,
             RULE.slug,
             elements,
-            Phrase::text(format!("Too little depth in front of electrical panel {}", element.name())),
+            Phrase::text(format!(
+                "Too little depth in front of electrical panel {}",
+                element.name()
+            )),
             "Whoever works on a live panel needs room to step back from it.",
         )
         .figures(Quantity::Len(short), Quantity::Len(limit.value))
@@ -66,13 +69,12 @@ fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
             }
             None => finding,
         };
-        out.push(finding);
+        out.push(judge::unless_existing(sheet, finding));
     }
 }
 
 fn remedies(finding: &Finding, sheet: &Sheet<'_>) -> Vec<Remedy> {
-    let _ = (finding, sheet);
-    Vec::new()
+    clear_away::out_of_depth(finding, sheet)
 }
 
 #[cfg(test)]
@@ -101,7 +103,7 @@ mod tests {
     fn clear_fail() {
         let sample = before_a_partition(inch(33.625));
         sample.expect("panel-depth", &["correction, measured 33 5/8\", required 36\""]);
-        assert_eq!(sample.remedies("panel-depth"), ["Move W5 by 2 3/8\""]);
+        assert_eq!(sample.remedies("panel-depth"), ["Move W6 by 2 3/8\""]);
     }
 
     #[test]

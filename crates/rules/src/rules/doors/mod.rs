@@ -1,5 +1,11 @@
 //! Doors: leaves against leaves, against things that stand in their way, and in keep-clears.
 
+mod leaf_against_leaf;
+mod leaf_against_obstacle;
+mod leaf_in_keep_clear;
+mod leaves;
+
 use crate::Rule;
 
-pub(super) const RULES: &[Rule] = &[];
+pub(super) const RULES: &[Rule] =
+    &[leaf_against_leaf::RULE, leaf_against_obstacle::RULE, leaf_in_keep_clear::RULE];

@@ -1,0 +1,99 @@
+//! Working space at a disconnect.
+
+use plan::element::ServiceKind;
+
+use crate::rules::rooms::words::called;
+use crate::{Finding, Group, Rule, Sheet};
+
+use super::clear_box::{self, Demand};
+use super::panel;
+
+pub(crate) const RULE: Rule = Rule {
+    slug: "disconnect-space",
+    group: Group::Access,
+    title: "Working space at a disconnect",
+    page: "\
+What
+Before a disconnect there is the same working space as before a panel: 36 in deep and 30 in wide.
+
+Why
+A disconnect is often worked on while one side of it is live.
+
+Source
+NEC 110.26(A), for equipment that is likely to be examined, adjusted or serviced while it is live.
+
+How it is measured
+As at a panel: the space must cover the disconnect's face, need not be centred, and reaches from the floor to 6 ft 6 in.
+
+Cannot see
+Whether anyone works on it while it is live: so the finding is always one to verify. The height over the space.
+
+Exceptions
+Equipment that is never worked on live is not held to it in every place.
+
+Remedies
+Move the partition or the furnishing that stands in the way by what is missing.
+",
+    cites: &["disconnect-space", "panel-width", "panel-depth", "panel-height", "panel-projection"],
+    check,
+    remedies: Some(clear_box::remedies),
+};
+
+fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
+    for (element, service) in sheet.services().filter(|(_, s)| s.kind == ServiceKind::Disconnect) {
+        let demand = Demand {
+            slug: RULE.slug,
+            citation: sheet.book.cite("disconnect-space"),
+            space: panel::working_space(sheet, service),
+            title: format!("Too little space before {}", called(sheet, element.id)),
+            why: "A disconnect is often worked on while one side of it is live.",
+        };
+        let fit = panel::fit(sheet, element.id, service);
+        let finding = clear_box::finding(sheet, element, service, &fit, demand);
+        out.extend(finding.map(|f| f.assuming("it is worked on while it is live")));
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use geometry::{Facing, Pt};
+    use measure::Len;
+    use plan::element::ServiceKind;
+
+    use crate::testing::{Sample, at, inch};
+
+    const SLUG: &str = "disconnect-space";
+
+    /// A disconnect 5 in deep and a partition `clear` before it.
+    fn before_a_partition(kind: ServiceKind, clear: Len) -> Sample {
+        let y = inch(5.0) + clear;
+        Sample::room(144.0, 120.0)
+            .service(kind, at(72.0, 0.0), Facing::NORTH)
+            .tune_service(|s| s.depth = inch(5.0))
+            .partition_by_left_face(Pt::at(inch(144.0), y), Pt::at(Len::ZERO, y))
+    }
+
+    #[test]
+    fn clear_pass() {
+        before_a_partition(ServiceKind::Disconnect, inch(50.0)).expect_none(SLUG);
+    }
+
+    #[test]
+    fn clear_fail() {
+        let sample = before_a_partition(ServiceKind::Disconnect, inch(30.0));
+        sample.expect(SLUG, &["verify, measured 30\", required 36\""]);
+        assert_eq!(sample.findings(SLUG)[0].assumed, ["it is worked on while it is live"]);
+    }
+
+    #[test]
+    fn at_the_limit() {
+        before_a_partition(ServiceKind::Disconnect, inch(36.0)).expect_none(SLUG);
+        before_a_partition(ServiceKind::Disconnect, inch(36.0) - Len::UNIT)
+            .expect(SLUG, &["verify, measured 35 15/16\", required 36\""]);
+    }
+
+    #[test]
+    fn does_not_apply() {
+        before_a_partition(ServiceKind::FixtureValve, inch(10.0)).expect_none(SLUG);
+    }
+}

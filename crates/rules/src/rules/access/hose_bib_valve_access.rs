@@ -1,0 +1,112 @@
+//! Hose-bib valves that can be reached.
+
+use plan::element::ServiceKind;
+
+use crate::{Finding, Group, Rule, Sheet};
+
+use super::buried;
+
+pub(crate) const RULE: Rule = Rule {
+    slug: "hose-bib-valve-access",
+    group: Group::Access,
+    title: "Hose-bib valves are not buried",
+    page: "\
+What
+The stop-and-waste valve of a hose bib can be reached inside.
+
+Why
+It is shut and drained every autumn. Where nobody can reach it, the pipe freezes and bursts.
+
+Source
+IRC P2903.10.
+
+How it is measured
+It hangs on a wall and its front lies in furring or a partition, or in a cavity that these close; or it is above a
+board ceiling or in a soffit. A front that is flush with the finished face is free. Lay-in tiles lift out and do not
+count.
+
+Cannot see
+Whether an access opening is large enough for hands and tools, and finish that is not drawn.
+
+Exceptions
+A frostproof hose bib, whose stem reaches into the heated space, needs no such valve.
+
+Remedies
+Provide an access opening: 12 in by 12 in, or as large as the thing where that is larger (common practice, no source).
+",
+    cites: &["hose-bib-valve-access"],
+    check,
+    remedies: Some(buried::remedies),
+};
+
+fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
+    let why = "It is shut and drained every autumn; where nobody can reach it, the pipe freezes.";
+    let kinds = [ServiceKind::HoseBibValve];
+    buried::check(sheet, out, &kinds, RULE.slug, |_| sheet.book.cite("hose-bib-valve-access"), why);
+}
+
+#[cfg(test)]
+mod tests {
+    use geometry::Facing;
+    use measure::Len;
+    use plan::element::{Mount, RoomUse, ServiceKind};
+    use plan::{CeilingBuild, ElementId};
+
+    use crate::testing::{Sample, at, inch};
+
+    const SLUG: &str = "hose-bib-valve-access";
+
+    /// On the south wall, its front `deep` before the concrete, in a room of an office; furring of 4 1/2 in there where wanted.
+    fn on_the_wall(kind: ServiceKind, deep: Len, furred: bool) -> Sample {
+        let sample = Sample::room(144.0, 120.0).tag(at(72.0, 60.0), "Office", RoomUse::Office);
+        let sample = if furred { sample.furring(ElementId(1)) } else { sample };
+        sample
+            .service(kind, at(72.0, 0.0), Facing::NORTH)
+            .tune_service(|s| (s.mount, s.depth, s.bottom) = (Mount::Wall, deep, inch(30.0)))
+    }
+
+    #[test]
+    fn clear_pass() {
+        on_the_wall(ServiceKind::HoseBibValve, inch(4.0), false).expect_none(SLUG);
+    }
+
+    #[test]
+    fn clear_fail() {
+        let sample = on_the_wall(ServiceKind::HoseBibValve, inch(4.0), true);
+        sample.expect(SLUG, &["correction, measured behind furring, required an access opening"]);
+        let remedies = sample.remedies(SLUG);
+        assert_eq!(remedies, ["Provide an access opening of 12\" × 12\" for hose-bib valve S7"]);
+    }
+
+    #[test]
+    fn at_the_limit() {
+        // Flush with the finished face, and a unit behind it.
+        on_the_wall(ServiceKind::HoseBibValve, inch(4.5), true).expect_none(SLUG);
+        assert_eq!(
+            on_the_wall(ServiceKind::HoseBibValve, inch(4.5) - Len::UNIT, true)
+                .findings(SLUG)
+                .len(),
+            1
+        );
+    }
+
+    #[test]
+    fn does_not_apply() {
+        on_the_wall(ServiceKind::GasValve, inch(4.0), true).expect_none(SLUG);
+    }
+
+    #[test]
+    fn above_the_ceiling() {
+        let above = |ceiling| {
+            on_the_wall(ServiceKind::HoseBibValve, inch(4.0), false)
+                .site(|s| s.ceiling = ceiling)
+                .tune_service(|s| s.bottom += inch(66.0))
+        };
+        above(CeilingBuild::Board(inch(0.5))).expect(
+            SLUG,
+            &["correction, measured above the board ceiling, required an access opening"],
+        );
+        above(CeilingBuild::LayIn(inch(4.0))).expect_none(SLUG);
+        above(CeilingBuild::Open).expect_none(SLUG);
+    }
+}
