@@ -103,11 +103,12 @@ impl Frame {
     }
 }
 
-/// Draws the blades and keeps words off them; gives the boxes of their figures.
+/// Draws the blades and keeps words off them; gives the boxes of their figures. `badges` are kept free.
 pub(crate) fn draw(
     view: &View,
     system: System,
     blades: &[Blade<'_>],
+    badges: &[[P; 4]],
     placer: &mut Placer,
     marks: &mut Marks,
 ) -> Vec<FigureBox> {
@@ -124,6 +125,7 @@ pub(crate) fn draw(
     for (index, (blade, frame)) in blades.iter().zip(&frames).enumerate() {
         let others = frames.iter().enumerate().filter(|(i, _)| *i != index);
         let mut busy = taken.clone();
+        busy.extend_from_slice(badges);
         busy.extend(others.map(|(_, f)| f.quad(0.0, f.length)));
         marks.group(format!("blade {index}"), |m| {
             let at = figure(view, system, index, blade, frame, (&busy, placer), m);
@@ -175,9 +177,9 @@ fn steel(view: &View, system: System, frame: &Frame, m: &mut Marks) {
             m.fill(bar, Tone::TapeMark);
         }
     }
-    m.outline(blade, Stroke::solid(Tone::TapeInk, 1.0));
+    m.outline(blade, Stroke::solid(Tone::Ink, 1.0));
     // The hooks at both ends.
-    let hook = Stroke::solid(Tone::TapeInk, 3.0);
+    let hook = Stroke::solid(Tone::Ink, 3.0);
     m.line([frame.at(0.0, 1.35), frame.at(0.0, -1.35)], hook);
     m.line([frame.at(frame.length, 1.35), frame.at(frame.length, -1.35)], hook);
 }
@@ -209,31 +211,31 @@ fn figure(
     let fits = frame.length >= extent + 10.0;
     let off = half.0 * frame.up.0.abs() + half.1 * frame.up.1.abs() + BREADTH / 2.0 + 4.0;
     let lift = |c: P, by: f32| c.by(frame.up.0 * by, frame.up.1 * by);
-    // On the blade: the middle, then a quarter from either end. On a flag: above, below, and further out.
-    let places: Vec<P> = if fits {
-        [0.5, 0.3, 0.7, 0.2, 0.8].map(|t| frame.from.towards(frame.to, t)).to_vec()
-    } else {
-        let along = |by: f32| middle.by(frame.along.0 * by, frame.along.1 * by);
-        vec![
-            lift(middle, off),
-            lift(middle, -off),
-            lift(along(extent * 0.7), off),
-            lift(along(-extent * 0.7), -off),
-            lift(middle, off * 2.0),
-            lift(middle, -off * 2.0),
-        ]
-    };
+    // On the blade: the middle, then nearer to an end. On a flag: above, below, then further out.
+    let mut places: Vec<P> = Vec::new();
+    if fits {
+        places.extend([0.5, 0.3, 0.7, 0.2, 0.8].map(|t| frame.from.towards(frame.to, t)));
+    }
+    let along = |by: f32| middle.by(frame.along.0 * by, frame.along.1 * by);
+    for far in [1.0, 2.0, 3.0, 4.0] {
+        for shift in [0.0, 0.7, -0.7] {
+            places.push(lift(along(extent * shift), off * far));
+            places.push(lift(along(extent * shift), -off * far));
+        }
+    }
+    let on_blade = |c: &P| fits && places[..5].contains(c);
     let free = |c: &P| {
         let quad = box_at(*c);
         on_screen(c)
             && busy.iter().all(|b| !overlap(&quad, b))
-            && (fits || placer.is_free(&quad, NOBODY))
+            && (on_blade(c) || placer.is_free(&quad, NOBODY))
     };
     let at = places.iter().find(|c| free(c)).or_else(|| places.iter().find(|c| on_screen(c)));
-    let at = at.copied().unwrap_or(places[0]);
+    let at = at.copied().unwrap_or(middle);
+    let fits = on_blade(&at);
     placer.block(box_at(at), NOBODY);
     if !fits {
-        m.line([middle, at], Stroke::solid(Tone::TapeInk, 1.0));
+        m.line([middle, at], Stroke::solid(Tone::Ink, 1.0));
     }
     let (fill, edge) = match (blade.typed.is_some(), blade.editable) {
         (true, _) => (Tone::Paper, Some(Stroke::solid(Tone::Select, 2.0))),

@@ -51,10 +51,22 @@ fn one(view: &View, caught: &Caught<'_>, placer: &mut Placer, m: &mut Marks) {
         }
     }
     m.outline(square(at, 4.5), Stroke::solid(Tone::Advice, 1.5));
-    let word = TextMark::new(at.by(12.0, 16.0), caught.word, size::SMALL, Tone::Advice)
-        .anchor(Anchor::Start)
-        .plate(Tone::Paper);
-    placer.block(word.plate_corners(), NOBODY);
+    let word = |dx: f32, dy: f32, anchor: Anchor| {
+        TextMark::new(at.by(dx, dy), caught.word, size::SMALL, Tone::Advice)
+            .anchor(anchor)
+            .plate(Tone::Paper)
+    };
+    let words = [
+        word(12.0, 16.0, Anchor::Start),
+        word(12.0, -16.0, Anchor::Start),
+        word(-12.0, 16.0, Anchor::End),
+        word(-12.0, -16.0, Anchor::End),
+        word(0.0, 30.0, Anchor::Middle),
+        word(0.0, -30.0, Anchor::Middle),
+    ];
     placer.block(square(at, 6.0), NOBODY);
-    m.text(word);
+    // Walls may lie behind the word: it has a plate.
+    if let Some(word) = words.into_iter().find(|w| placer.take(w.plate_corners(), NOBODY)) {
+        m.text(word);
+    }
 }

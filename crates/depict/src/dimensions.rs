@@ -7,7 +7,7 @@ use plan::Body;
 use space::{Room, WallFacts, WallKind};
 
 use crate::arc::reading_angle;
-use crate::labels::{NOBODY, Placer};
+use crate::labels::{NOBODY, Placer, strip};
 use crate::picture::Canvas;
 use crate::rooms::origin;
 
@@ -60,7 +60,7 @@ fn outside(
     let (a, b) = (view.screen_from_plan(line.a), view.screen_from_plan(line.b));
     let (fa, fb) = (view.screen_from_plan(wall.right.a), view.screen_from_plan(wall.right.b));
     let figure = canvas.scene.system.len(wall.line.len(), Precision::Tape);
-    if let Some(text) = place(a, b, figure, placer) {
+    if let Some(text) = place(a, b, figure, false, placer) {
         marks.group(format!("dimension {}", canvas.name(wall.id)), |m| {
             let reach = fa.distance(a).max(1.0);
             // Extension lines start off the face and pass the dimension line.
@@ -93,9 +93,13 @@ pub(crate) fn room(canvas: &Canvas<'_>, room: &Room, placer: &mut Placer, marks:
             .find_map(|t| {
                 let from = sa.by(across.0 * t, across.1 * t);
                 let to = from.by(along.0, along.1);
-                place(from, to, figure.clone(), placer).map(|text| (from, to, text))
+                if !placer.is_free(&strip(from, to, 3.0), NOBODY) {
+                    return None;
+                }
+                place(from, to, figure.clone(), true, placer).map(|text| (from, to, text))
             });
         if let Some((from, to, text)) = found {
+            placer.block(strip(from, to, 3.0), NOBODY);
             marks.group(format!("dimension {}", origin(canvas, room)), |m| put(from, to, text, m));
         }
     }
@@ -112,8 +116,9 @@ fn rectangle(shape: &Shape) -> Option<[geometry::Pt; 4]> {
     (shape.holes.is_empty() && (0..4).all(square)).then_some(q)
 }
 
-/// The figure above the line's middle, or a third from an end; it takes its place.
-fn place(a: P, b: P, figure: String, placer: &mut Placer) -> Option<TextMark> {
+/// The figure above the line's middle, or a third from an end; it takes its place. With `clear` it also
+/// keeps off what words should avoid.
+fn place(a: P, b: P, figure: String, clear: bool, placer: &mut Placer) -> Option<TextMark> {
     let length = a.distance(b);
     if length < LEAST {
         return None;
@@ -128,7 +133,12 @@ fn place(a: P, b: P, figure: String, placer: &mut Placer) -> Option<TextMark> {
     [0.5, 0.3, 0.7].into_iter().find_map(|t| {
         let at = a.towards(b, t).by(-sin * 7.0, -cos * 7.0);
         let text = TextMark { at, ..text.clone() };
-        placer.take(text.corners(), NOBODY).then_some(text)
+        let taken = if clear {
+            placer.take_clear(text.corners(), NOBODY)
+        } else {
+            placer.take(text.corners(), NOBODY)
+        };
+        taken.then_some(text)
     })
 }
 

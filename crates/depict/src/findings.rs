@@ -24,6 +24,15 @@ pub(crate) fn tone(severity: Severity) -> Tone {
     }
 }
 
+/// The tint of a severity.
+pub(crate) fn fill(severity: Severity) -> Tone {
+    match severity {
+        Severity::Correction => Tone::StopFill,
+        Severity::Verify => Tone::VerifyFill,
+        Severity::Advice => Tone::AdviceFill,
+    }
+}
+
 /// A finding's origin: `finding panel-depth S3 W14`.
 pub(crate) fn origin(canvas: &Canvas<'_>, finding: &Finding) -> String {
     let mut origin = format!("finding {}", finding.rule);
@@ -52,16 +61,19 @@ pub(crate) fn badges(canvas: &Canvas<'_>, placer: &mut Placer) -> Vec<(usize, P)
             continue;
         }
         // Badges at one place stand in a row, then in further rows.
-        let free = |p: &P| {
-            placed.iter().all(|(_, q)| !overlap(&square(*p, step / 2.0), &square(*q, step / 2.0)))
-        };
+        let free = |p: &P| placed.iter().all(|(_, q)| !overlap(&badge_box(*p), &badge_box(*q)));
         let rows = (0..12)
             .flat_map(|row| [0.0, 1.0, -1.0, 2.0, -2.0, 3.0, -3.0].map(move |n| (n, row as f32)));
         let at = rows.map(|(n, row)| at.by(n * step, row * step)).find(free).unwrap_or(at);
-        placer.block(square(at, step / 2.0), NOBODY);
+        placer.block(badge_box(at), NOBODY);
         placed.push((index, at));
     }
     placed
+}
+
+/// The box that a badge takes.
+pub(crate) fn badge_box(at: P) -> [P; 4] {
+    square(at, BADGE / 2.0 + 1.0)
 }
 
 /// The place of a finding's badge: its first place, else its first element.
@@ -122,12 +134,12 @@ fn one(
         Place::Span(a, b) if lit && canvas.sees(&[*a, *b]) => {
             span(canvas, finding, *a, *b, placer, m)
         }
-        Place::Area(ring) if lit && canvas.sees(ring) => area(canvas, ring, tone, m),
+        Place::Area(ring) if lit && canvas.sees(ring) => area(canvas, ring, finding.severity, m),
         Place::Breach { keep_clear, overlap } if canvas.sees(keep_clear) => {
             for part in overlap {
                 let ring = canvas.view.ring(part);
                 if !canvas.scene.hatched {
-                    m.tint(ring.clone(), Tone::StopFill, 0.8);
+                    m.tint(ring.clone(), fill(finding.severity), 0.8);
                 }
                 let lines = hatch(&[&ring], Slope::Rising, 2.5, canvas.phase());
                 m.segments(lines, Stroke::solid(tone, 0.9));
@@ -141,18 +153,14 @@ fn one(
     }
 }
 
-fn area(canvas: &Canvas<'_>, ring: &[Pt], tone: Tone, m: &mut Marks) {
+fn area(canvas: &Canvas<'_>, ring: &[Pt], severity: Severity, m: &mut Marks) {
+    let tone = tone(severity);
     let ring = canvas.view.ring(ring);
-    let fill = match tone {
-        Tone::Stop => Tone::StopFill,
-        Tone::Verify => Tone::VerifyFill,
-        _ => Tone::AdviceFill,
-    };
     if canvas.scene.hatched {
         let lines = hatch(&[&ring], Slope::Falling, 7.0, canvas.phase());
         m.segments(lines, Stroke::solid(tone, 0.5));
     } else {
-        m.tint(ring.clone(), fill, 0.45);
+        m.tint(ring.clone(), fill(severity), 0.45);
     }
     m.outline(ring, Stroke::solid(tone, 2.0));
 }
@@ -184,13 +192,24 @@ fn span(canvas: &Canvas<'_>, finding: &Finding, a: Pt, b: Pt, placer: &mut Place
     // Beside the badge, which stands on the middle.
     let reach = text(middle).width() / 2.0 + BADGE / 2.0 + 8.0;
     let up = BADGE / 2.0 + 14.0;
-    let places = [(reach, 0.0), (-reach, 0.0), (0.0, -up), (0.0, up), (reach, up), (-reach, -up)];
+    let places = [
+        (reach, 0.0),
+        (-reach, 0.0),
+        (0.0, -up),
+        (0.0, up),
+        (reach, up),
+        (-reach, -up),
+        (reach * 1.6, 0.0),
+        (-reach * 1.6, 0.0),
+        (0.0, -up * 2.0),
+        (0.0, up * 2.0),
+    ];
     let places = places.map(|(dx, dy)| text(middle.by(dx, dy)));
-    let chosen = places.iter().find(|t| placer.is_free(&t.plate_corners(), NOBODY));
-    let chosen = chosen.unwrap_or(&places[0]).clone();
-    placer.block(chosen.plate_corners(), NOBODY);
-    m.outline(chosen.plate_corners(), Stroke::solid(tone, 1.0));
-    m.text(chosen);
+    // Where nothing is free the pane still tells the figure.
+    if let Some(text) = places.into_iter().find(|t| placer.take(t.plate_corners(), NOBODY)) {
+        m.outline(text.plate_corners(), Stroke::solid(tone, 1.0));
+        m.text(text);
+    }
 }
 
 pub(crate) fn draw_badges(canvas: &Canvas<'_>, placed: &[(usize, P)], marks: &mut Marks) {

@@ -10,12 +10,11 @@ use crate::picture::Canvas;
 pub(crate) fn draw(canvas: &Canvas<'_>, marks: &mut Marks) {
     let scene = canvas.scene;
     let plan = &scene.facts.plan;
-    if let Some(element) = scene.hovered.and_then(|id| plan.get(id)) {
-        if !scene.selected(element.id) {
-            marks.group(format!("hover {}", element.name()), |m| {
-                ring(canvas, element, Stroke::solid(Tone::Select, 1.2), 0.10, m);
-            });
-        }
+    let hovered = scene.hovered.filter(|id| !scene.selected(*id)).and_then(|id| plan.get(id));
+    if let Some(element) = hovered {
+        marks.group(format!("hover {}", element.name()), |m| {
+            ring(canvas, element, Stroke::solid(Tone::Select, 1.2), 0.10, m);
+        });
     }
     for element in scene.selection.iter().filter_map(|id| plan.get(*id)) {
         marks.group(format!("select {}", element.name()), |m| {

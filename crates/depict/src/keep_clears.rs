@@ -2,7 +2,9 @@
 
 use drawing::{Anchor, Marks, Slope, Stroke, Tone, hatch, size};
 use plan::ElementId;
+use rules::{KeepClear, Place, Severity};
 
+use crate::findings;
 use crate::labels::{Label, Line, Placer, Rank, Spot};
 use crate::outlines::middle;
 use crate::picture::Canvas;
@@ -22,8 +24,10 @@ pub(crate) fn draw(
         }
         let ring = canvas.view.ring(&keep_clear.ring);
         let name = canvas.name(keep_clear.service);
+        let severity = severity(canvas, keep_clear);
         let (tone, slope, gap, weight, edge) = if keep_clear.breached {
-            (Tone::Stop, Slope::Rising, 4.0, 0.9, Stroke::solid(Tone::Stop, 1.4))
+            let tone = findings::tone(severity);
+            (tone, Slope::Rising, 4.0, 0.9, Stroke::solid(tone, 1.4))
         } else {
             let edge = Stroke::dashed(Tone::KeepClear, 0.9, 4.0, 3.0);
             (Tone::KeepClear, Slope::Falling, 9.0, 0.35, edge)
@@ -37,7 +41,7 @@ pub(crate) fn draw(
         }
         marks.group(format!("keep-clear {} {name}", keep_clear.rule), |m| {
             if keep_clear.breached && !canvas.scene.hatched {
-                m.tint(ring.clone(), Tone::StopFill, 0.55);
+                m.tint(ring.clone(), findings::fill(severity), 0.55);
             }
             m.segments(hatch(&[&ring], slope, gap, canvas.phase()), Stroke::solid(tone, weight));
             m.outline(ring.clone(), edge);
@@ -49,6 +53,23 @@ pub(crate) fn draw(
             labels.push(word(canvas, keep_clear.service, keep_clear.word, tone, at, ring));
         }
     }
+}
+
+/// How much the breach of a box matters: what the finding that names it says. A box that no finding names
+/// counts as a correction.
+fn severity(canvas: &Canvas<'_>, keep_clear: &KeepClear) -> Severity {
+    canvas
+        .scene
+        .findings
+        .iter()
+        .filter(|f| {
+            f.places.iter().any(
+                |p| matches!(p, Place::Breach { keep_clear: ring, .. } if *ring == keep_clear.ring),
+            )
+        })
+        .map(|f| f.severity)
+        .min()
+        .unwrap_or(Severity::Correction)
 }
 
 fn word(

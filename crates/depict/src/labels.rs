@@ -125,6 +125,11 @@ impl Placer {
         free
     }
 
+    /// The same, and nothing says that it would better be left free.
+    pub fn take_clear(&mut self, quad: [P; 4], owner: u32) -> bool {
+        self.soft.free(&quad, owner) && self.take(quad, owner)
+    }
+
     /// Whether nothing blocks a region; it is not taken.
     pub fn is_free(&self, quad: &[P; 4], owner: u32) -> bool {
         self.hard.free(quad, owner)
@@ -143,9 +148,10 @@ impl Placer {
     }
 
     fn find(&self, label: &Label) -> Option<(Form, Spot)> {
+        // A form that crosses something it should avoid waits for a terser one that does not.
+        let mut second_best = None;
         for (index, lines) in label.forms.iter().enumerate() {
             let form = Form { index, size: block_size(lines) };
-            let mut second_best = None;
             for spot in &label.spots {
                 let quad = block_corners(&form.size, spot, 0.0);
                 let on_screen = quad
@@ -159,17 +165,15 @@ impl Placer {
                 if self.soft.free(&quad, label.owner) {
                     return Some((form, *spot));
                 }
-                second_best.get_or_insert(*spot);
-            }
-            if let Some(spot) = second_best {
-                return Some((form, spot));
+                second_best.get_or_insert((form, *spot));
             }
         }
-        None
+        second_best
     }
 }
 
 /// One of a label's forms with its width and height.
+#[derive(Clone, Copy)]
 struct Form {
     index: usize,
     size: (f32, f32),
@@ -302,6 +306,15 @@ pub(crate) fn overlap(a: &[P; 4], b: &[P; 4]) -> bool {
         })
     };
     !separated_by(a) && !separated_by(b)
+}
+
+/// A thin box along a line, cut short by `short` points at both ends: for lines that words should avoid.
+pub(crate) fn strip(a: P, b: P, short: f32) -> [P; 4] {
+    let length = a.distance(b).max(0.01);
+    let (ux, uy) = ((b.x - a.x) / length, (b.y - a.y) / length);
+    let cut = short.min(length / 2.0);
+    let (a, b) = (a.by(ux * cut, uy * cut), b.by(-ux * cut, -uy * cut));
+    [a.by(uy, -ux), b.by(uy, -ux), b.by(-uy, ux), a.by(-uy, ux)]
 }
 
 /// The level box round a point.

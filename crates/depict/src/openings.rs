@@ -8,7 +8,7 @@ use plan::{Body, Element, State};
 use space::{Leaf, OpeningFacts};
 
 use crate::arc::{quarter, reading_angle};
-use crate::labels::{Label, Line, Placer, Rank, Spot};
+use crate::labels::{Label, Line, NOBODY, Placer, Rank, Spot, strip};
 use crate::picture::Canvas;
 
 /// A leaf is drawn this thick: 1 3/8 in, the usual inside door (common practice, no source).
@@ -177,7 +177,9 @@ fn window(
     if let Some(well) = &window.well {
         let ring = well_ring(well, opening);
         let q = ring.map(|p| canvas.view.screen_from_plan(p));
-        placer.avoid(q, element.id.0);
+        for side in 0..3 {
+            placer.avoid(strip(q[side], q[side + 1], 0.0), NOBODY);
+        }
         m.line([q[0], q[1], q[2], q[3]], Stroke::solid(tone, 1.6));
         if well.ladder {
             ladder(canvas, well, &q, tone, m);
@@ -186,7 +188,7 @@ fn window(
 }
 
 /// The well's clear outline: out from the wall, along, and back. Outside is the host's right.
-fn well_ring(well: &Well, opening: &OpeningFacts) -> [geometry::Pt; 4] {
+pub(crate) fn well_ring(well: &Well, opening: &OpeningFacts) -> [geometry::Pt; 4] {
     let face = opening.face(Side::Right);
     let out: Vec2 = -face.dir().left();
     let middle = face.a.midway(face.b);
@@ -238,9 +240,13 @@ fn label(
     let beyond = |from: P, to: P, points: f32| from.towards(to, 1.0 + points / depth);
     let mut spots = Vec::new();
     // Before the side that the leaf does not swing to, then the other.
-    let swings_left = matches!(kind, OpeningKind::Door(d) if d.swing == Side::Left);
+    // A window's size stands outside.
+    let right_first = match kind {
+        OpeningKind::Door(d) => d.swing == Side::Left,
+        OpeningKind::Window(_) => true,
+    };
     let sides =
-        if swings_left { [(left, right), (right, left)] } else { [(right, left), (left, right)] };
+        if right_first { [(left, right), (right, left)] } else { [(right, left), (left, right)] };
     for (from, to) in sides {
         for points in [8.0, 20.0] {
             spots.push(Spot { at: beyond(from, to, points), anchor: Anchor::Middle, angle });

@@ -7,10 +7,15 @@ use plan::{Body, ElementId};
 use space::OverheadFacts;
 
 use crate::arc::reading_angle;
-use crate::labels::{Label, Line, Rank, Spot};
+use crate::labels::{Label, Line, Placer, Rank, Spot, strip};
 use crate::picture::Canvas;
 
-pub(crate) fn draw(canvas: &Canvas<'_>, labels: &mut Vec<Label>, marks: &mut Marks) {
+pub(crate) fn draw(
+    canvas: &Canvas<'_>,
+    placer: &mut Placer,
+    labels: &mut Vec<Label>,
+    marks: &mut Marks,
+) {
     if !canvas.scene.show.overheads {
         return;
     }
@@ -31,6 +36,9 @@ pub(crate) fn draw(canvas: &Canvas<'_>, labels: &mut Vec<Label>, marks: &mut Mar
             }
             m.outline(ring.clone(), stroke);
         });
+        for (i, a) in ring.iter().enumerate() {
+            placer.avoid(strip(*a, ring[(i + 1) % ring.len()], 0.0), overhead.id.0);
+        }
         labels.push(label(canvas, overhead, &ring));
     }
 }

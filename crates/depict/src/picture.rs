@@ -103,17 +103,18 @@ pub fn picture(view: &View, scene: &Scene<'_>) -> Picture {
     openings::draw(&canvas, &mut placer, &mut labels, &mut marks);
     columns::draw(&canvas, &mut placer, &mut marks);
     services::draw(&canvas, &mut placer, &mut labels, &mut marks);
-    overheads::draw(&canvas, &mut labels, &mut marks);
+    overheads::draw(&canvas, &mut placer, &mut labels, &mut marks);
     rooms::labels(&canvas, &mut labels);
     rooms::notes(&canvas, &mut labels, &mut marks);
 
     // What has to stand where it stands comes before words that can give way.
     let badges = findings::badges(&canvas, &mut placer);
+    let signs: Vec<[P; 4]> = badges.iter().map(|(_, at)| findings::badge_box(*at)).collect();
+    let mut tape = Marks::new();
+    let figures = blade::draw(view, scene.system, scene.blades, &signs, &mut placer, &mut tape);
+    caught::draw(view, scene, &mut placer, &mut tape);
     highlight::draw(&canvas, &mut marks);
     findings::places(&canvas, &mut placer, &mut marks);
-    let mut tape = Marks::new();
-    caught::draw(view, scene, &mut placer, &mut tape);
-    let figures = blade::draw(view, scene.system, scene.blades, &mut placer, &mut tape);
 
     dimensions::shell(&canvas, &mut placer, &mut marks);
     let (first, rest): (Vec<_>, Vec<_>) = labels.into_iter().partition(|l| l.rank <= Rank::Room);

@@ -41,24 +41,17 @@ pub(crate) fn draw(view: &View, scene: &Scene<'_>, marks: &mut Marks) {
     });
 }
 
-/// The step at which figures stand: the finest of fine, strong and whole multiples of it that leaves room.
+/// The step at which figures stand: the finest round one that leaves room.
 fn figure_step(view: &View, steps: Steps, system: System) -> Len {
-    let whole = match system {
-        System::Imperial => Len::inches(12),
-        System::Metric => Len::mm(100),
+    let roomy = |len: &Len| view.points(*len) >= LEAST_FIGURE_GAP;
+    // Round figures only; a metric figure has one decimal, so no step is below 100 mm.
+    let imperial = [1, 3, 6, 12, 24, 48, 96, 192, 384, 768, 1_536].map(Len::inches);
+    let metric = [100, 200, 500, 1_000, 2_000, 5_000, 10_000, 20_000, 50_000].map(Len::mm);
+    let round: &[Len] = match system {
+        System::Imperial => &imperial,
+        System::Metric => &metric,
     };
-    let roomy = |len: Len| view.points(len) >= LEAST_FIGURE_GAP;
-    // In metric a fine step below 100 mm has no short figure.
-    [steps.fine, steps.fine * 3, steps.fine * 6, whole, steps.strong]
-        .into_iter()
-        .find(|len| roomy(*len) && (system == System::Imperial || *len >= whole))
-        .unwrap_or_else(|| {
-            let mut len = steps.strong;
-            while !roomy(len) && len < Len::COORD_LIMIT / 2 {
-                len = len * 2;
-            }
-            len
-        })
+    round.iter().copied().find(roomy).unwrap_or(steps.strong * 4)
 }
 
 fn along(view: &View, steps: Steps, figures: Len, system: System, top: bool, m: &mut Marks) {

@@ -1,15 +1,15 @@
 //! Service points: glyphs with a word.
 
-use drawing::{Marks, P, Stroke, Tone, size};
+use drawing::{Anchor, Marks, P, Stroke, Tone, size};
 use plan::element::{Mount, ServicePoint};
 use plan::{Body, Element};
 
 use crate::glyphs::{self, Pose, is_true_size};
-use crate::labels::{Label, Line, Placer, Rank, beside};
+use crate::labels::{Label, Line, Placer, Rank, Spot, beside, square};
 use crate::picture::Canvas;
 
 /// Half size of a symbol that stands for a small thing, in points: least and most.
-const SYMBOL: (f32, f32) = (5.0, 9.0);
+const SYMBOL: (f32, f32) = (6.5, 14.0);
 
 pub(crate) fn draw(
     canvas: &Canvas<'_>,
@@ -27,6 +27,9 @@ pub(crate) fn draw(
         }
         let pose = pose(canvas, point);
         placer.block(pose.corners(), element.id.0);
+        // A word of another thing this near would be read as this one's.
+        let halo = pose.half.0.max(pose.half.1) + 8.0;
+        placer.avoid(square(pose.centre, halo), element.id.0);
         marks.group(element.name(), |m| one(canvas, point, &pose, m));
         labels.push(label(element, point, &pose));
     }
@@ -60,7 +63,7 @@ pub(crate) fn pose(canvas: &Canvas<'_>, point: &ServicePoint) -> Pose {
 
 fn one(canvas: &Canvas<'_>, point: &ServicePoint, pose: &Pose, m: &mut Marks) {
     let body = point.placed().corners().map(|p| canvas.view.screen_from_plan(p));
-    let large = body[0].distance(body[2]) > 2.6 * SYMBOL.1;
+    let large = body[0].distance(body[2]) > 2.9 * pose.half.0;
     if !is_true_size(point.kind) && large {
         // The thing's own outline round its symbol.
         m.outline(body, Stroke::solid(Tone::SoftInk, 0.8));
@@ -90,12 +93,13 @@ fn label(element: &Element, point: &ServicePoint, pose: &Pose) -> Label {
     let word = point.kind.word();
     let line = |text: &str| vec![Line::plain(text, size::SMALL, Tone::Ink)];
     let reach = (pose.half.0 * pose.right.0.abs() + pose.half.1 * pose.out.0.abs())
-        .max(pose.half.0 * pose.right.1.abs() + pose.half.1 * pose.out.1.abs());
+        .max(pose.half.0 * pose.right.1.abs() + pose.half.1 * pose.out.1.abs())
+        + if point.mount == Mount::Ceiling { 2.5 } else { 0.0 };
     let mut spots = Vec::new();
     // Words fit into the larger things.
     if is_true_size(point.kind) && pose.half.0.min(pose.half.1) > 30.0 {
         let below = pose.centre.by(0.0, reach * 0.8);
-        spots.push(crate::labels::Spot::new(below, drawing::Anchor::Middle));
+        spots.push(Spot::new(below, Anchor::Middle));
     }
     spots.extend(beside(pose.centre, reach));
     Label {

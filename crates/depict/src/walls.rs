@@ -36,7 +36,7 @@ pub(crate) fn draw(canvas: &Canvas<'_>, poche: &Poche, placer: &mut Placer, mark
         };
         marks.group(origin, |m| edges(canvas, shapes, stroke, m));
     }
-    removed(canvas, marks);
+    removed(canvas, placer, marks);
 }
 
 /// Only the edges on the screen: a shape may be as large as the plan.
@@ -101,7 +101,13 @@ fn layer(canvas: &Canvas<'_>, wall: &WallFacts, strip: &LayerStrip, tone: Tone, 
                 m.segments(lines, Stroke::solid(tone, 0.6));
             }
         }
-        m.outline(ring, thin);
+        // The lines between layers run along the wall; its ends belong to the joined outline.
+        let along = wall.line.dir();
+        let lines = (0..part.len()).filter(|&i| {
+            let edge = part[(i + 1) % part.len()] - part[i];
+            (along.cross(edge) as f64).abs() < 0.02 * along.norm() * edge.norm()
+        });
+        m.segments(lines.map(|i| (ring[i], ring[(i + 1) % ring.len()])).collect(), thin);
     }
 }
 
@@ -144,7 +150,7 @@ fn across(wall: &WallFacts, from: Len, to: Len) -> Ring {
 }
 
 /// What goes: dashed, with crosses along it.
-fn removed(canvas: &Canvas<'_>, marks: &mut Marks) {
+fn removed(canvas: &Canvas<'_>, placer: &mut Placer, marks: &mut Marks) {
     for element in canvas.scene.facts.plan.elements().iter() {
         let body = &element.body;
         let wall = matches!(body, Body::Shell(_) | Body::Partition(_) | Body::Furring(_));
@@ -157,6 +163,9 @@ fn removed(canvas: &Canvas<'_>, marks: &mut Marks) {
             continue;
         }
         let q = canvas.view.ring(&ring);
+        if let Ok(quad) = <[P; 4]>::try_from(q.clone()) {
+            placer.avoid(quad, element.id.0);
+        }
         marks.group(element.name(), |m| {
             m.outline(q.clone(), Stroke::dashed(Tone::Removed, 1.2, 5.0, 3.0));
             let thin = Stroke::solid(Tone::Removed, 1.0);

@@ -39,7 +39,6 @@ fn finding(severity: Severity, places: Vec<Place>) -> Finding {
         },
         assumed: Vec::new(),
         places,
-        remedies: Vec::new(),
         set_aside: None,
     }
 }
@@ -229,7 +228,6 @@ fn badges_of_one_place_stand_side_by_side_and_set_aside_ones_are_hidden() {
 fn the_figure_of_a_blade_says_its_value_and_tells_its_box() {
     let facts = facts();
     let view = whole(&facts);
-    let mut scene = Scene::new(&facts);
     let long = Blade {
         from: Pt::inches(20, 60),
         to: Pt::inches(140, 60),
@@ -241,7 +239,7 @@ fn the_figure_of_a_blade_says_its_value_and_tells_its_box() {
     let typed = Blade { typed: Some("9' 6"), ..long };
     for (blade, figure) in [(long, "10' 0\""), (short, "4\""), (typed, "9' 6")] {
         let blades = [blade];
-        scene.blades = &blades;
+        let scene = Scene { blades: &blades, ..Scene::new(&facts) };
         let picture = picture(&view, &scene);
         let marks = picture.marks.under("blade 0");
         let text = marks.texts().next().unwrap();

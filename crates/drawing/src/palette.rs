@@ -110,7 +110,7 @@ impl Palette {
             Tone::GridStrong => (0xC9C2B3, 0x423E37, 0xC4C4C4),
             Tone::Ink => (0x26231F, 0xEFEAE0, 0x000000),
             Tone::SoftInk => (0x5C564C, 0xBDB5A7, 0x3A3A3A),
-            Tone::Shell => (0x37332E, 0xB9AF9E, 0x000000),
+            Tone::Shell => (0x37332E, 0x999080, 0x000000),
             Tone::Existing => (0x6E6A63, 0x9A948A, 0x444444),
             Tone::ExistingFill => (0xCFCBC3, 0x45423D, 0xFFFFFF),
             Tone::New => (0x1D5A9E, 0x93BFF2, 0x000000),
