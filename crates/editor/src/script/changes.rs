@@ -27,15 +27,21 @@ impl Moment {
     }
 }
 
-/// What changed between two moments, one line each.
-pub(super) fn between(before: &Moment, after: &Moment, session: &Session) -> Vec<String> {
+/// What changed between two moments, one line each; `made` says that a new step may have been made.
+pub(super) fn between(
+    before: &Moment,
+    after: &Moment,
+    session: &Session,
+    made: bool,
+) -> Vec<String> {
     let mut said = Vec::new();
     if !Arc::ptr_eq(&before.committed, &after.committed) {
-        if let Some(label) = session.can_undo() {
-            said.push(format!("step: {label}"));
+        if made {
+            said.extend(session.can_undo().map(|label| format!("step: {label}")));
         }
         elements(&before.committed, &after.committed, &mut said);
-    } else if !Arc::ptr_eq(&after.shown, &after.committed) {
+    } else if !Arc::ptr_eq(&after.shown, &before.shown) && !Arc::ptr_eq(&after.shown, &after.committed)
+    {
         let n = differing(&after.committed, &after.shown);
         said.push(format!("showing a change of {n} element{}", if n == 1 { "" } else { "s" }));
     }

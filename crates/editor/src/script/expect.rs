@@ -16,7 +16,7 @@ pub(super) use read::parse;
 /// One expectation.
 #[derive(Clone, Debug, PartialEq)]
 pub(super) enum Expect {
-    /// So many elements; of a kind where a word is given.
+    /// So many elements in the committed plan; of a kind where a word is given.
     Elements { count: usize, word: Option<String> },
     Finding(Wanted),
     /// No finding that is like this one.
@@ -90,7 +90,7 @@ pub(super) fn check(
     match expect {
         Expect::Elements { count, word } => {
             let of_kind = |body: &Body| word.as_deref().is_none_or(|word| body.word() == word);
-            let is = shown.elements().iter().filter(|e| of_kind(&e.body)).count();
+            let is = session.plan().elements().iter().filter(|e| of_kind(&e.body)).count();
             equal(*count, is)
         }
         Expect::Finding(wanted) => {

@@ -46,8 +46,11 @@ pub fn run(script: &str, mut session: Session, clock: Clock) -> Report {
         match stage.carry_out(&command) {
             Ok(listed) => {
                 let after = Moment::of(&mut stage.session);
-                let mut said = changes::between(&before, &after, &stage.session);
-                said.extend(listed);
+                let mut said = listed;
+                if !matches!(command, Command::Expect(_) | Command::Check) {
+                    let made = !matches!(command, Command::Undo(_) | Command::Redo(_));
+                    said.extend(changes::between(&before, &after, &stage.session, made));
+                }
                 steps.push(Step { line: i + 1, command: written, said, work: stage.work });
             }
             Err(what) => {
@@ -123,8 +126,8 @@ impl Stage {
                 let elements = finding.elements;
                 self.apply(&label, &Edit::SetAside(SetAside { rule, elements, reason }))?;
             }
-            Command::Undo(times) => self.again(*times, Session::undo, "undo")?,
-            Command::Redo(times) => self.again(*times, Session::redo, "redo")?,
+            Command::Undo(times) => return self.again(*times, Session::undo, "undo"),
+            Command::Redo(times) => return self.again(*times, Session::redo, "redo"),
             Command::Delete => self.timed(Session::delete_selected),
             Command::Duplicate => self.timed(Session::duplicate_selected),
             Command::Copy => match self.session.copy_selected() {
@@ -210,22 +213,22 @@ impl Stage {
         Ok(())
     }
 
-    /// Undoes or does again so many times.
+    /// Undoes or does again so many times; gives the names of the steps.
     fn again(
         &mut self,
         times: Times,
         act: fn(&mut Session) -> Option<String>,
         word: &str,
-    ) -> Result<(), String> {
-        match times {
-            Times::All => while self.timed(act).is_some() {},
-            Times::N(n) => {
-                for _ in 0..n {
-                    self.timed(act).ok_or_else(|| format!("there is nothing to {word}"))?;
-                }
+    ) -> Result<Vec<String>, String> {
+        let mut said = Vec::new();
+        while times != Times::N(said.len()) {
+            match (self.timed(act), times) {
+                (Some(label), _) => said.push(format!("{word}: {label}")),
+                (None, Times::All) => break,
+                (None, Times::N(_)) => return Err(format!("there is nothing to {word}")),
             }
         }
-        Ok(())
+        Ok(said)
     }
 
     /// The finding of a rule on the shown plan.

@@ -31,7 +31,7 @@ impl Session {
         match made {
             Ok(()) => true,
             Err(error) => {
-                self.status.refused = Some(error.to_string());
+                self.refuse(error.to_string());
                 false
             }
         }
@@ -161,8 +161,9 @@ impl Session {
                 let by = along(v, line.dir().left());
                 if by == Len::ZERO {
                     let name = self.selection_word();
-                    self.status.refused =
-                        Some(format!("{name} moves square to its length only: use the other arrow keys."));
+                    self.refuse(format!(
+                        "{name} moves square to its length only: use the other arrow keys."
+                    ));
                     return;
                 }
                 let by = if by < Len::ZERO { -step } else { step };
@@ -199,7 +200,7 @@ impl Session {
             })
             .collect();
         if doors.is_empty() {
-            self.status.refused = Some("Select a door first.".to_owned());
+            self.refuse("Select a door first.".to_owned());
             return;
         }
         let edits: Result<Vec<Edit>, EditError> = doors.iter().map(|id| flip(&plan, *id)).collect();

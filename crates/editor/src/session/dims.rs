@@ -93,6 +93,8 @@ const ROUNDING: Len = Len::from_units(2);
 impl Session {
     /// Types a value into a live dimension: the element moves or grows so that it becomes true.
     pub fn type_dimension(&mut self, id: DimensionId, value: Len) -> Result<(), String> {
+        self.status.refused = None;
+        self.lasting = None;
         if self.active.tool().fields().contains(&id) {
             self.event(&Event::Length(id, value));
             return match &self.status.refused {

@@ -18,6 +18,10 @@ impl Session {
     /// Feeds one gesture to the active tool.
     pub fn feed(&mut self, gesture: &Gesture) {
         let start = self.begin();
+        // Why a press or a key was refused stays to be read while the pointer moves on; why a change can't be
+        // shown goes with the pointer.
+        let passing = matches!(gesture, Gesture::Move { .. } | Gesture::Release { .. });
+        let lasting = self.lasting.take().filter(|_| passing);
         self.status.refused = None;
         match gesture {
             Gesture::Press { at, reach, mods } => {
@@ -36,6 +40,11 @@ impl Session {
             Gesture::Key { key, mods } => self.key(*key, *mods),
             Gesture::Char(c) => self.char(*c),
         }
+        self.lasting = match &self.status.refused {
+            Some(why) if !matches!(gesture, Gesture::Move { .. }) => Some(why.clone()),
+            _ => lasting,
+        };
+        self.status.refused = self.status.refused.take().or(self.lasting.clone());
         self.end(start);
     }
 
@@ -218,6 +227,7 @@ impl Session {
         if self.active.tool().takes_point() && is_point(text) {
             let point = read_point(text, self.system)?;
             self.event(&Event::Point(point));
+            self.taken();
             return Ok(());
         }
         let field = self.focus.or(self.fields().first().copied());
@@ -226,12 +236,17 @@ impl Session {
         };
         let value = read_signed(text, self.system)?;
         self.type_dimension(field, value)?;
+        self.taken();
+        Ok(())
+    }
+
+    /// Clears the entry after what was typed has been taken; what was refused stays, to be put right.
+    fn taken(&mut self) {
         if self.status.refused.is_none() {
             self.entry = None;
             self.focus = None;
             self.refresh_entry();
         }
-        Ok(())
     }
 
     /// Brings the entry in step with the tool: its prompt, and whether there is one.

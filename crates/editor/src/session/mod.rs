@@ -34,6 +34,8 @@ pub struct Session {
     options: ToolOptions,
     system: System,
     status: Status,
+    /// A refusal that stays in the status until the next press or key.
+    lasting: Option<String>,
     entry: Option<Entry>,
     /// The live dimension that typed figures go to.
     focus: Option<DimensionId>,
@@ -58,6 +60,7 @@ impl Session {
             options: ToolOptions::default(),
             system: System::default(),
             status: Status::default(),
+            lasting: None,
             entry: None,
             focus: None,
             pointer: None,
@@ -102,7 +105,6 @@ impl Session {
     pub fn set_tool(&mut self, tool: ToolKind) {
         self.tool = tool;
         self.drop_gesture();
-        self.status.refused = None;
     }
 
     pub fn options(&self) -> &ToolOptions {
@@ -239,8 +241,16 @@ impl Session {
         self.refresh_entry();
     }
 
+    /// Puts into the status why something was refused, to stay until the next press or key.
+    fn refuse(&mut self, why: String) {
+        self.lasting = Some(why.clone());
+        self.status.refused = Some(why);
+    }
+
     /// Drops the running gesture: the tool is ready again and nothing is left of it.
     fn drop_gesture(&mut self) {
+        self.status.refused = None;
+        self.lasting = None;
         self.active = Active::ready(self.tool);
         self.shown = Arc::clone(self.history.now());
         self.status.caught = None;

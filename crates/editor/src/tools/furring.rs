@@ -141,7 +141,7 @@ fn stretch(from: Len, to: Len, line: Seg) -> (Len, Len) {
 }
 
 fn place(cx: &Cx<'_>, pointer: &Pointer, line: Seg) -> (Len, Option<&'static str>) {
-    catch_along(cx, pointer, along(pointer.at - line.a, line.dir()), line.len())
+    catch_along(cx, pointer, along(pointer.at - line.a, line.dir()), (Len::ZERO, line.len()))
 }
 
 /// The foundation wall at the pointer, with its drawn line.

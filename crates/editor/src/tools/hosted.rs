@@ -162,29 +162,30 @@ pub(crate) fn slide(
     width: Len,
 ) -> (Len, Option<&'static str>) {
     let at = along(pointer.at - line.a, line.dir()) - width / 2;
-    catch_along(cx, pointer, at, (line.len() - width).max(Len::ZERO))
+    catch_along(cx, pointer, at, (Len::ZERO, (line.len() - width).max(Len::ZERO)))
 }
 
-/// Catches a place along a wall, from zero to `room`.
+/// Catches a place along a wall between two limits.
 pub(crate) fn catch_along(
     cx: &Cx<'_>,
     pointer: &Pointer,
     at: Len,
-    room: Len,
+    (least, most): (Len, Len),
 ) -> (Len, Option<&'static str>) {
     if !cx.catch(&[]).active(pointer) {
-        return (at.clamp(Len::ZERO, room), None);
+        return (at.clamp(least, most), None);
     }
-    let stops = [(Len::ZERO, "end"), (room, "end"), (room / 2, "middle")];
+    let middle = least + (most - least) / 2;
+    let stops = [(least, "end"), (most, "end"), (middle, "middle")];
     let stop = stops
         .into_iter()
         .filter(|(stop, _)| (*stop - at).abs() <= pointer.reach)
         .min_by_key(|(stop, _)| (*stop - at).abs());
     match stop {
         Some((stop, word)) => (stop, Some(word)),
-        None if at < Len::ZERO || at > room => (at.clamp(Len::ZERO, room), Some("end")),
+        None if at < least || at > most => (at.clamp(least, most), Some("end")),
         None if cx.options.grid > Len::ZERO => {
-            (at.round_to(cx.options.grid).clamp(Len::ZERO, room), Some("grid"))
+            (at.round_to(cx.options.grid).clamp(least, most), Some("grid"))
         }
         None => (at, None),
     }

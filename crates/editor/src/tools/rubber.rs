@@ -5,7 +5,7 @@ use geometry::{Facing, Pt};
 use measure::Len;
 
 use super::{Cx, Event};
-use crate::pointer::{distance, offset, within};
+use crate::pointer::{Pointer, distance, offset, within};
 use crate::{Dimension, DimensionId, Snap};
 
 /// The states of a line being drawn.
@@ -72,15 +72,14 @@ impl Rubber {
     ) -> (Drawn, Option<Snap>) {
         match event {
             Event::Press(pointer) | Event::Move(pointer) => {
-                let (to, snap) = cx.catch(&[]).from(from, pointer, marks);
+                let (to, snap) = far_end(cx, from, pointer, marks);
                 *self = Rubber::Drawing { from, to, held };
                 (Drawn::Rubber { from, to }, snap)
             }
             Event::Release(pointer) | Event::Double(pointer) => {
                 let double = matches!(event, Event::Double(_));
-                let (to, snap) = cx.catch(&[]).from(from, pointer, marks);
-                let short = to == from || within(pointer.at, from, pointer.reach);
-                if !short {
+                let (to, snap) = far_end(cx, from, pointer, marks);
+                if to != from {
                     *self = Rubber::Ready;
                     return (Drawn::Done { from, to, chain: !held && !double }, snap);
                 }
@@ -162,4 +161,12 @@ impl Rubber {
             _ => Vec::new(),
         }
     }
+}
+
+/// The far end with the pointer where it is; the near one again while the pointer is still on that.
+fn far_end(cx: &Cx<'_>, from: Pt, pointer: &Pointer, marks: &[Pt]) -> (Pt, Option<Snap>) {
+    if within(pointer.at, from, pointer.reach) {
+        return (from, None);
+    }
+    cx.catch(&[]).from(from, pointer, marks)
 }

@@ -2,6 +2,7 @@
 //! of every wall: where the chain runs clockwise, the walls drawn so far are turned round with the new one.
 
 use geometry::{Pt, twice_area};
+use plan::element::End;
 use plan::{Body, Draft, Edit, Element, ElementId, State, element};
 
 use super::rubber::{Drawn, Rubber};
@@ -63,7 +64,8 @@ impl Tool for Shell {
 }
 
 impl Shell {
-    /// Fixes a wall; the chain goes on unless it has come back to its first corner.
+    /// Fixes a wall; the chain goes on unless it has come back to its first corner or to
+    /// another foundation wall's end.
     fn fix(&mut self, cx: &Cx<'_>, from: Pt, to: Pt) -> Step {
         let label = format!("Draw foundation wall {}", cx.say(distance(from, to)));
         let edit = self.edit(cx, from, to);
@@ -71,7 +73,7 @@ impl Shell {
         if self.corners.is_empty() {
             self.corners.push(from);
         }
-        if to == self.corners[0] {
+        if to == self.corners[0] || self.continues(cx, to).is_some() {
             *self = Shell::default();
         } else {
             self.corners.push(to);
@@ -83,9 +85,7 @@ impl Shell {
 
     /// Adds the wall, with every wall of the chain turned so that the room is on its left.
     fn edit(&self, cx: &Cx<'_>, from: Pt, to: Pt) -> Edit {
-        let mut ring = self.corners.clone();
-        ring.push(to);
-        let clockwise = ring.len() > 2 && twice_area(&ring) < 0;
+        let clockwise = self.clockwise(cx, from, to);
         let (a, b) = if clockwise { (to, from) } else { (from, to) };
         let add = Edit::Add(Draft {
             state: State::Existing,
@@ -115,5 +115,35 @@ impl Shell {
             return add;
         }
         Edit::Batch(turned.into_iter().chain([add]).collect())
+    }
+
+    /// Whether the chain with its next corner has the room on its right: as the foundation wall has that it
+    /// continues, else by the way it turns.
+    fn clockwise(&self, cx: &Cx<'_>, from: Pt, to: Pt) -> bool {
+        let first = *self.corners.first().unwrap_or(&from);
+        if let Some(end) = self.continues(cx, first) {
+            return end == End::Start;
+        }
+        if let Some(end) = self.continues(cx, to) {
+            return end == End::Finish;
+        }
+        let mut ring = self.corners.clone();
+        ring.push(to);
+        ring.len() > 2 && twice_area(&ring) < 0
+    }
+
+    /// The end of a standing foundation wall outside the chain that lies at a point.
+    fn continues(&self, cx: &Cx<'_>, at: Pt) -> Option<End> {
+        let outside = cx.plan.elements().iter().filter(|e| e.stands() && !self.walls.contains(&e.id));
+        outside
+            .filter_map(|e| match &e.body {
+                Body::Shell(wall) => Some(wall),
+                _ => None,
+            })
+            .find_map(|wall| match at {
+                _ if wall.a == at => Some(End::Start),
+                _ if wall.b == at => Some(End::Finish),
+                _ => None,
+            })
     }
 }

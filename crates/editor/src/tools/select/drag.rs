@@ -23,7 +23,7 @@ pub(super) enum Drag {
     /// An end of a straight overhead.
     RunEnd { id: ElementId, end: End, base: Pt },
     /// An opening along its wall.
-    Opening { id: ElementId, at: Len, width: Len, line: Seg },
+    Opening { id: ElementId, at: Len, line: Seg },
     /// Furring along its wall, or one end of it.
     Furring { id: ElementId, line: Seg, from: Len, to: Len, end: Option<End> },
     /// One thing that snaps to faces.
@@ -82,7 +82,6 @@ impl Drag {
             Body::Opening(opening) => Drag::Opening {
                 id: first,
                 at: opening.at,
-                width: opening.width(),
                 line: cx.plan.get(opening.host)?.body.wall_line()?,
             },
             Body::Furring(furring) => {
@@ -108,10 +107,11 @@ impl Drag {
                 let (to, snap) = cx.catch(&[*id]).from(*base, pointer, &[]);
                 (Shift::To { base: *base, to }, snap)
             }
-            Drag::Opening { at, width, line, .. } => {
-                let room = (line.len() - *width).max(Len::ZERO);
+            Drag::Opening { id, at, line } => {
+                // It stops at its neighbours.
+                let limits = ops::slide_range(cx.plan, *id).unwrap_or((*at, *at));
                 let by = along(v, line.dir());
-                let (to, snap) = snap::along_wall(cx, pointer, *line, *at + by, room);
+                let (to, snap) = snap::along_wall(cx, pointer, *line, *at + by, limits);
                 (Shift::By(to - *at), snap)
             }
             Drag::Furring { line, from, to, end, .. } => {
@@ -121,7 +121,8 @@ impl Drag {
                     Some(End::Finish) => (*to, line.len()),
                     None => (*from, (line.len() - (*to - *from)).max(Len::ZERO)),
                 };
-                let (at, snap) = snap::along_wall(cx, pointer, *line, start + by, room);
+                let limits = (Len::ZERO, room);
+                let (at, snap) = snap::along_wall(cx, pointer, *line, start + by, limits);
                 (Shift::By(at - start), snap)
             }
             Drag::Thing { id } => {

@@ -63,15 +63,15 @@ pub(super) fn wall(
     }
 }
 
-/// A place along a wall, from zero to `room`.
+/// A place along a wall between two limits.
 pub(super) fn along_wall(
     cx: &Cx<'_>,
     pointer: &Pointer,
     line: Seg,
     at: Len,
-    room: Len,
+    limits: (Len, Len),
 ) -> (Len, Option<Snap>) {
-    let (at, word) = catch_along(cx, pointer, at, room);
+    let (at, word) = catch_along(cx, pointer, at, limits);
     (at, word.and_then(|word| caught(word, line.point_at(at))))
 }
 
