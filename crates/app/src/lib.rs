@@ -1,0 +1,8 @@
+//! Cellarwright: basement plans drawn with a tape and checked while they are drawn.
+//!
+//! This crate is the outer ring: the window, the command line, files, the clock and threads. What a
+//! plan is and means lies in the crates below it, which know none of these.
+
+pub mod cli;
+pub mod store;
+pub mod window;

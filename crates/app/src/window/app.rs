@@ -1,0 +1,267 @@
+//! The application: what is open, what is shown, and one frame of it.
+
+use std::path::PathBuf;
+use std::time::{Duration, Instant};
+
+use egui::{CentralPanel, Context, Frame, Margin, Panel, Ui, ViewportCommand};
+
+use super::act::{Act, Cx};
+use super::autosave::Autosave;
+use super::canvas::{self, Canvas};
+use super::commands::Now;
+use super::dialogs::Dialog;
+use super::document::Document;
+use super::files::Pending;
+use super::remedies::Remedies;
+use super::run::Preview;
+use super::timing::Timing;
+use super::view::View;
+use super::{inspector, panes, theme};
+
+/// What the window starts with.
+#[derive(Clone, Debug, Default)]
+pub struct Start {
+    /// The plan to open; a sample plan when none is given.
+    pub plan: Option<PathBuf>,
+    /// Close after the first frame.
+    pub quit_after_first_frame: bool,
+    /// Print how long frames took at the end.
+    pub timing: bool,
+    /// Keep a recovery copy, and offer the ones that were left.
+    pub autosave: bool,
+}
+
+/// The window's application.
+#[derive(Debug)]
+pub struct App {
+    pub(super) document: Document,
+    pub(super) view: View,
+    pub(super) canvas: Canvas,
+    /// The dialog that is up, and those that wait behind it.
+    pub(super) dialogs: Vec<Dialog>,
+    pub(super) pending: Option<Pending>,
+    pub(super) preview: Option<Preview>,
+    pub(super) remedies: Remedies,
+    pub(super) autosave: Autosave,
+    /// What the last command has to say.
+    pub(super) notice: Option<String>,
+    /// The window may close without asking.
+    pub(super) closing: bool,
+    /// The title that the window has.
+    title: String,
+    applied: Option<theme::Look>,
+    start: Start,
+    timing: Timing,
+    frames: u64,
+}
+
+impl App {
+    /// Sets the look up and opens the plan.
+    pub fn new(ctx: &Context, start: Start) -> App {
+        theme::install(ctx);
+        let mut app = App {
+            document: Document::empty(),
+            view: View::default(),
+            canvas: Canvas::default(),
+            dialogs: Vec::new(),
+            pending: None,
+            preview: None,
+            remedies: Remedies::default(),
+            autosave: if start.autosave { Autosave::start() } else { Autosave::none() },
+            notice: None,
+            closing: false,
+            title: String::new(),
+            applied: None,
+            timing: Timing::default(),
+            frames: 0,
+            start,
+        };
+        app.begin();
+        app.apply_look(ctx);
+        app
+    }
+
+    fn begin(&mut self) {
+        match self.start.plan.clone() {
+            Some(path) => self.open(path),
+            None => self.open_sample(),
+        }
+        if self.start.autosave {
+            let orphans = Autosave::orphans();
+            if !orphans.is_empty() {
+                self.dialogs.push(Dialog::Recovery(orphans));
+            }
+        }
+    }
+
+    /// The open plan.
+    pub fn session(&self) -> &editor::Session {
+        &self.document.session
+    }
+
+    fn apply_look(&mut self, ctx: &Context) {
+        if self.applied != Some(self.view.look) {
+            theme::apply(ctx, self.view.look);
+            self.applied = Some(self.view.look);
+        }
+    }
+
+    /// The facts that commands are enabled by.
+    pub(super) fn now<'a>(document: &'a Document, findings: usize) -> Now<'a> {
+        let session = &document.session;
+        let plan = session.plan();
+        let opening = session.tool() == editor::ToolKind::Door
+            || session.selection().iter().any(|id| {
+                let body = plan.get(*id).map(|e| &e.body);
+                matches!(body, Some(plan::Body::Opening(o)) if o.door().is_some())
+            });
+        Now {
+            undo: session.can_undo(),
+            redo: session.can_redo(),
+            selected: session.selection().len(),
+            elements: plan.elements().len(),
+            findings,
+            unsaved: document.unsaved(),
+            opening,
+        }
+    }
+
+    fn frame(&mut self, ui: &mut Ui) {
+        let mut acts = Vec::new();
+        self.shortcuts(ui.ctx(), &mut acts);
+        let checked = match &self.preview {
+            Some(preview) => preview.checked.clone(),
+            None => self.document.session.checked(),
+        };
+        let open = checked.findings.iter().filter(|f| f.set_aside.is_none()).count();
+        let name = self.document.name();
+        let now = App::now(&self.document, open);
+        let (undo, redo) = (now.undo.map(str::to_owned), now.redo.map(str::to_owned));
+        let now = Now { undo: undo.as_deref(), redo: redo.as_deref(), ..now };
+        let mut cx = Cx {
+            session: &mut self.document.session,
+            checked: &checked,
+            view: &mut self.view,
+            acts: &mut acts,
+            preview: self.preview.as_ref().map(|p| (&p.finding, p.remedy)),
+        };
+        let fill = ui.visuals().panel_fill;
+        let pane = |x: i8, y: i8| Frame::new().fill(fill).inner_margin(Margin::symmetric(x, y));
+        Panel::top("menu").frame(pane(8, 3)).show(ui, |ui| {
+            panes::menu::show(ui, &mut cx, &now, &name);
+        });
+        Panel::bottom("status").frame(pane(10, 3)).show(ui, |ui| {
+            panes::status::show(ui, &mut cx, self.notice.as_deref());
+        });
+        Panel::left("kit").frame(pane(10, 0)).default_size(224.0).size_range(196.0..=320.0).show(
+            ui,
+            |ui| {
+                ui.take_available_space();
+                panes::kit::show(ui, &mut cx);
+            },
+        );
+        let mut wanted = Vec::new();
+        let right = Panel::right("findings").frame(pane(10, 6));
+        right.default_size(336.0).size_range(280.0..=460.0).show(ui, |ui| {
+            ui.take_available_space();
+            wanted = right_pane(ui, &mut cx, &self.remedies);
+        });
+        CentralPanel::no_frame().show(ui, |ui| {
+            let busy = !self.dialogs.is_empty();
+            canvas::show(ui, &mut cx, &mut self.canvas, &now, busy);
+        });
+        self.try_remedies(ui.ctx(), &checked, &wanted);
+        self.dialogs(ui.ctx(), &now);
+        self.run(ui.ctx(), acts);
+        self.apply_look(ui.ctx());
+    }
+
+    /// Makes remedies while nothing moves.
+    fn try_remedies(
+        &mut self,
+        ctx: &Context,
+        checked: &editor::Checked,
+        wanted: &[super::view::FindingKey],
+    ) {
+        if self.document.session.busy() || self.preview.is_some() {
+            return;
+        }
+        if self.remedies.work(&checked.facts, wanted, &checked.findings) {
+            ctx.request_repaint();
+        }
+    }
+
+    fn set_title(&mut self, ctx: &Context) {
+        let mark = if self.document.unsaved() { "• " } else { "" };
+        let title = format!("{mark}{} – Cellarwright", self.document.name());
+        if title != self.title {
+            self.title.clone_from(&title);
+            ctx.send_viewport_cmd(ViewportCommand::Title(title));
+        }
+    }
+}
+
+/// Findings above, inspector below; each with a scroll area of its own.
+fn right_pane(ui: &mut Ui, cx: &mut Cx<'_>, remedies: &Remedies) -> Vec<super::view::FindingKey> {
+    let mut wanted = Vec::new();
+    let height = ui.available_height();
+    let inspector = Panel::bottom("inspector")
+        .frame(Frame::new().inner_margin(Margin { top: 6, ..Margin::ZERO }))
+        .default_size(height * 0.46)
+        .size_range(120.0..=(height - 140.0).max(130.0));
+    inspector.resizable(true).show(ui, |ui| {
+        ui.take_available_space();
+        egui::ScrollArea::vertical().id_salt("inspector").auto_shrink(false).show(ui, |ui| {
+            inspector::show(ui, cx);
+            ui.add_space(8.0);
+        });
+    });
+    egui::ScrollArea::vertical().id_salt("findings").auto_shrink(false).show(ui, |ui| {
+        wanted = panes::findings::show(ui, cx, remedies);
+        ui.add_space(8.0);
+    });
+    wanted
+}
+
+impl eframe::App for App {
+    fn logic(&mut self, ctx: &Context, _frame: &mut eframe::Frame) {
+        if ctx.input(|i| i.viewport().close_requested()) {
+            self.close_requested(ctx);
+        }
+        self.poll_files(ctx);
+        if let Some(wait) = self.autosave.tend(&self.document) {
+            ctx.request_repaint_after(wait + Duration::from_millis(20));
+        }
+        self.set_title(ctx);
+    }
+
+    fn ui(&mut self, ui: &mut Ui, _frame: &mut eframe::Frame) {
+        let began = Instant::now();
+        self.frame(ui);
+        self.frames += 1;
+        if self.start.timing {
+            self.timing.add(began.elapsed());
+        }
+        if self.start.quit_after_first_frame && self.frames == 1 {
+            self.closing = true;
+            ui.send_viewport_cmd(ViewportCommand::Close);
+        }
+    }
+
+    fn clear_color(&self, visuals: &egui::Visuals) -> [f32; 4] {
+        visuals.panel_fill.to_normalized_gamma_f32()
+    }
+}
+
+impl Drop for App {
+    fn drop(&mut self) {
+        if self.start.timing {
+            eprint!("{}", self.timing.report());
+        }
+    }
+}
+
+/// Pushes an act for a command.
+pub(super) fn command(acts: &mut Vec<Act>, command: super::commands::Command) {
+    acts.push(Act::Do(command));
+}

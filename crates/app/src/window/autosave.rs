@@ -1,0 +1,174 @@
+//! The recovery copy: written while one works and in the panic hook, removed once the plan is safe.
+
+use std::path::PathBuf;
+use std::sync::mpsc::{Sender, channel};
+use std::sync::{Arc, Mutex, PoisonError};
+use std::thread::JoinHandle;
+use std::time::{Duration, Instant};
+
+use plan::Plan;
+
+use super::document::Document;
+use crate::store::{Orphan, Recovery, state_dir};
+
+/// A copy is written this long after the first change that it lacks: well within 5 s.
+const DELAY: Duration = Duration::from_secs(2);
+
+/// What the panic hook writes.
+static LATEST: Mutex<Option<Latest>> = Mutex::new(None);
+
+#[derive(Clone, Debug)]
+struct Latest {
+    recovery: Arc<Recovery>,
+    of: Option<PathBuf>,
+    plan: Arc<Plan>,
+    unsaved: bool,
+}
+
+/// Keeps the recovery copy of this window.
+#[derive(Debug)]
+pub struct Autosave {
+    recovery: Option<Arc<Recovery>>,
+    /// The plan in the copy, or waiting to be written.
+    copied: Option<Arc<Plan>>,
+    changed_at: Option<Instant>,
+    seen: Option<Arc<Plan>>,
+    writer: Option<(Sender<Latest>, JoinHandle<()>)>,
+}
+
+impl Autosave {
+    /// Takes a free name for the copy. Without a folder to write to there is no copy, and `None` says
+    /// so in the status line.
+    pub fn start() -> Autosave {
+        let recovery = state_dir().and_then(|folder| {
+            Recovery::start(&folder)
+                .map_err(|e| log::warn!("no recovery copy can be kept: {e}"))
+                .ok()
+                .map(Arc::new)
+        });
+        let writer = recovery.is_some().then(spawn_writer);
+        Autosave { recovery, copied: None, changed_at: None, seen: None, writer }
+    }
+
+    /// Keeps no copy: for tests.
+    pub fn none() -> Autosave {
+        Autosave { recovery: None, copied: None, changed_at: None, seen: None, writer: None }
+    }
+
+    /// Copies left by windows that ended without saving.
+    pub fn orphans() -> Vec<Orphan> {
+        state_dir().map(|folder| Recovery::orphans(&folder)).unwrap_or_default()
+    }
+
+    /// Looks whether a copy is due, and hands it to the writer. Gives the time until the next look.
+    pub fn tend(&mut self, document: &Document) -> Option<Duration> {
+        let recovery = Arc::clone(self.recovery.as_ref()?);
+        let plan = document.session.plan();
+        if !same(&self.seen, plan) {
+            self.seen = Some(Arc::clone(plan));
+            self.note(&recovery, document);
+            if document.unsaved() {
+                self.changed_at.get_or_insert_with(Instant::now);
+            }
+        }
+        if !document.unsaved() || same(&self.copied, plan) {
+            self.changed_at = None;
+            return None;
+        }
+        let due = self.changed_at.get_or_insert_with(Instant::now).elapsed();
+        if due < DELAY {
+            return Some(DELAY - due);
+        }
+        self.changed_at = None;
+        self.copied = Some(Arc::clone(plan));
+        if let Some((send, _)) = &self.writer {
+            let latest = Latest {
+                recovery,
+                of: document.path().map(ToOwned::to_owned),
+                plan: Arc::clone(plan),
+                unsaved: true,
+            };
+            if send.send(latest).is_err() {
+                log::warn!("the recovery copy is not being written any more");
+            }
+        }
+        None
+    }
+
+    /// Tells the panic hook what to write.
+    fn note(&self, recovery: &Arc<Recovery>, document: &Document) {
+        let latest = Latest {
+            recovery: Arc::clone(recovery),
+            of: document.path().map(ToOwned::to_owned),
+            plan: Arc::clone(document.session.plan()),
+            unsaved: document.unsaved(),
+        };
+        *LATEST.lock().unwrap_or_else(PoisonError::into_inner) = Some(latest);
+    }
+
+    /// The plan is safe, or the user gave it up: the copy goes.
+    pub fn clear(&mut self, document: &Document) {
+        self.changed_at = None;
+        self.copied = None;
+        self.seen = Some(Arc::clone(document.session.plan()));
+        self.flush();
+        if let Some(recovery) = &self.recovery {
+            *LATEST.lock().unwrap_or_else(PoisonError::into_inner) = None;
+            if let Err(e) = recovery.clear() {
+                log::warn!("{}: the recovery copy could not be removed: {e}", recovery.path().display());
+            }
+        }
+    }
+
+    /// Waits until the writer has nothing left to do.
+    fn flush(&mut self) {
+        if let Some((send, thread)) = self.writer.take() {
+            drop(send);
+            let _ = thread.join();
+            self.writer = Some(spawn_writer());
+        }
+    }
+}
+
+impl Drop for Autosave {
+    fn drop(&mut self) {
+        if let Some((send, thread)) = self.writer.take() {
+            drop(send);
+            let _ = thread.join();
+        }
+    }
+}
+
+fn same(held: &Option<Arc<Plan>>, plan: &Arc<Plan>) -> bool {
+    held.as_ref().is_some_and(|held| Arc::ptr_eq(held, plan))
+}
+
+fn spawn_writer() -> (Sender<Latest>, JoinHandle<()>) {
+    let (send, wanted) = channel::<Latest>();
+    let thread = std::thread::spawn(move || {
+        while let Ok(mut latest) = wanted.recv() {
+            // Only the newest matters.
+            while let Ok(newer) = wanted.try_recv() {
+                latest = newer;
+            }
+            if let Err(e) = latest.recovery.write(latest.of.as_deref(), &latest.plan) {
+                log::warn!("{}: {e}", latest.recovery.path().display());
+            }
+        }
+    });
+    (send, thread)
+}
+
+/// Writes the recovery copy when the program stops with a panic, and says where it lies.
+pub fn write_in_panic() -> Option<PathBuf> {
+    let latest = match LATEST.try_lock() {
+        Ok(held) => held.clone(),
+        Err(std::sync::TryLockError::Poisoned(held)) => held.into_inner().clone(),
+        Err(std::sync::TryLockError::WouldBlock) => None,
+    }?;
+    if !latest.unsaved {
+        return None;
+    }
+    latest.recovery.write(latest.of.as_deref(), &latest.plan).ok()?;
+    Some(latest.recovery.path().to_owned())
+}

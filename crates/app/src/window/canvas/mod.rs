@@ -1,0 +1,221 @@
+//! The plan: paints it, and turns the pointer and the keyboard into gestures.
+
+mod figures;
+mod input;
+mod nodes;
+
+use std::sync::Arc;
+
+use depict::{Blade, Caught, Poche, Scene};
+use editor::{DimensionId, ToolKind};
+use egui::{CursorIcon, Id, Pos2, Rect, Response, Role, Sense, Stroke, Ui, WidgetInfo, pos2};
+use space::Facts;
+
+use super::act::Cx;
+use super::commands::{Command, Now, row_of};
+use super::paint;
+use super::panes::menu;
+use super::run::bounds_of;
+use super::theme::SMALL;
+use super::view::MARGIN;
+use drawing::Tone;
+
+/// What the canvas remembers from frame to frame.
+#[derive(Debug, Default)]
+pub struct Canvas {
+    pointer: input::Pointer,
+    /// The figure of a tape that is being typed over.
+    figure: Option<figures::Typing>,
+    /// Where the figures stood in the last frame.
+    figures: Vec<(DimensionId, Rect)>,
+    /// The joined walls of the facts that were painted last.
+    poche: Option<(Arc<Facts>, Arc<Poche>)>,
+}
+
+/// Shows the plan. `busy`: a dialog is up and has the keyboard.
+pub fn show(ui: &mut Ui, cx: &mut Cx<'_>, canvas: &mut Canvas, now: &Now<'_>, busy: bool) {
+    let rect = ui.available_rect_before_wrap();
+    let id = Id::unique("plan");
+    let response = ui.interact(rect, id, Sense::click_and_drag());
+    ui.advance_cursor_after_rect(rect);
+    response.widget_info(|| WidgetInfo::labeled(Role::Canvas, true, "Plan"));
+    place_camera(cx, rect);
+    if !busy {
+        input::take(ui, cx, canvas, &response);
+    }
+    let system = cx.system();
+    // The gesture may have changed the plan: what is painted is never behind the pointer.
+    let checked = match cx.preview {
+        Some(_) => cx.checked.clone(),
+        None => cx.session.checked(),
+    };
+    if !Arc::ptr_eq(&checked.facts, &cx.checked.facts) {
+        ui.ctx().request_repaint();
+    }
+    let dimensions = match cx.preview {
+        Some(_) => Vec::new(),
+        None => cx.session.dimensions(),
+    };
+    let entry = cx.session.entry().filter(|e| !e.text.is_empty() || cx.session.focus().is_some());
+    let focus = cx.session.focus();
+    let first = dimensions.iter().find(|d| d.editable).map(|d| d.id);
+    let blades: Vec<Blade<'_>> = dimensions
+        .iter()
+        .map(|d| Blade {
+            from: d.from,
+            to: d.to,
+            value: d.value,
+            editable: d.editable,
+            typed: entry
+                .filter(|e| e.prompt != "x, y" && focus.or(first) == Some(d.id))
+                .map(|e| e.text.as_str()),
+        })
+        .collect();
+    let shown = cx.view.shown_finding(&checked.findings);
+    let lit: Vec<usize> = shown
+        .and_then(|f| checked.findings.iter().position(|g| std::ptr::eq(f, g)))
+        .into_iter()
+        .collect();
+    let palette = cx.view.look.palette();
+    let poche = poche(canvas, &checked.facts);
+    let mut scene = Scene::new(&checked.facts);
+    scene.findings = &checked.findings;
+    scene.keep_clears = &checked.keep_clears;
+    scene.selection = cx.session.selection();
+    scene.hovered = cx.session.hovered();
+    scene.lit = &lit;
+    scene.show = cx.view.show();
+    scene.blades = &blades;
+    scene.marquee = cx.session.marquee();
+    scene.system = system;
+    scene.hatched = palette.hatches();
+    scene.poche = Some(&poche);
+    let status = cx.session.status();
+    scene.caught = status
+        .caught
+        .as_ref()
+        .map(|s| Caught { word: s.word, at: s.at, guide: s.guide });
+    let picture = depict::picture(&cx.view.camera, &scene);
+    let painter = ui.painter_at(rect);
+    paint::marks(&painter, &picture.marks, palette, rect.min);
+    paint::marks(&painter, &picture.rulers, palette, rect.min);
+    if blades.iter().all(|b| b.typed.is_none())
+        && let Some(entry) = entry
+    {
+        at_pointer(ui, cx, rect, &format!("{}: {}", entry.prompt, entry.text));
+    }
+    canvas.figures = picture
+        .figures
+        .iter()
+        .filter(|f| dimensions[f.blade].editable)
+        .map(|f| {
+            let at = |p: drawing::P| pos2(p.x, p.y) + rect.min.to_vec2();
+            (dimensions[f.blade].id, Rect::from_min_max(at(f.min), at(f.max)))
+        })
+        .collect();
+    if response.has_focus() && canvas.pointer.by_keyboard {
+        let line = Stroke::new(2.0, ui.visuals().selection.stroke.color);
+        painter.rect_stroke(rect.shrink(1.0), 0.0, line, egui::StrokeKind::Inside);
+    }
+    cursor(ui, cx, canvas, &response);
+    nodes::show(ui, cx, &checked, rect, id);
+    figures::show(ui, cx, canvas, &dimensions, busy);
+    if !busy {
+        context_menu(&response, cx, now);
+    }
+}
+
+fn place_camera(cx: &mut Cx<'_>, rect: Rect) {
+    let size = (rect.width().max(1.0), rect.height().max(1.0));
+    let camera = &mut cx.view.camera;
+    // The middle of the picture stays when the window or a pane changes its size.
+    let shift = ((camera.size.0 - size.0) / 2.0, (camera.size.1 - size.1) / 2.0);
+    if camera.size != size {
+        *camera = camera.panned(-shift.0, -shift.1);
+        camera.size = size;
+    }
+    if cx.view.fit_wanted {
+        cx.view.fit_wanted = false;
+        let ids: Vec<_> = cx.checked.facts.plan.elements().iter().map(|e| e.id).collect();
+        cx.view.camera = depict::View::fit(bounds_of(cx.checked, &ids), size, MARGIN);
+    }
+}
+
+fn poche(canvas: &mut Canvas, facts: &Arc<Facts>) -> Arc<Poche> {
+    if let Some((held, poche)) = &canvas.poche
+        && Arc::ptr_eq(held, facts)
+    {
+        return Arc::clone(poche);
+    }
+    let poche = Arc::new(Poche::of(facts));
+    canvas.poche = Some((Arc::clone(facts), Arc::clone(&poche)));
+    poche
+}
+
+/// A few words beside the pointer.
+fn at_pointer(ui: &Ui, cx: &Cx<'_>, rect: Rect, text: &str) {
+    let Some(at) = ui.ctx().pointer_latest_pos() else { return };
+    let look = cx.view.look;
+    let painter = ui.painter_at(rect);
+    let galley = painter.layout_no_wrap(
+        text.to_owned(),
+        egui::FontId::proportional(SMALL + 1.0),
+        look.colour(Tone::Ink),
+    );
+    let corner: Pos2 = at + egui::vec2(18.0, -30.0);
+    let plate = Rect::from_min_size(corner, galley.size()).expand2(egui::vec2(6.0, 3.0));
+    painter.rect(
+        plate,
+        3.0,
+        look.colour(Tone::Paper),
+        Stroke::new(1.5, look.colour(Tone::Select)),
+        egui::StrokeKind::Middle,
+    );
+    painter.galley(corner, galley, look.colour(Tone::Ink));
+}
+
+fn cursor(ui: &Ui, cx: &Cx<'_>, canvas: &Canvas, response: &Response) {
+    if !response.contains_pointer() && !canvas.pointer.panning() {
+        return;
+    }
+    let on_figure = ui
+        .ctx()
+        .pointer_hover_pos()
+        .is_some_and(|p| canvas.figures.iter().any(|(_, r)| r.contains(p)));
+    let icon = if canvas.pointer.panning() {
+        CursorIcon::Grabbing
+    } else if canvas.pointer.will_pan(ui) {
+        CursorIcon::Grab
+    } else if on_figure && !cx.session.busy() {
+        CursorIcon::Text
+    } else {
+        match (cx.session.tool(), cx.session.hovered()) {
+            (ToolKind::Select, _) if cx.session.busy() => CursorIcon::Grabbing,
+            (ToolKind::Select, Some(id)) if cx.session.selection().contains(&id) => CursorIcon::Move,
+            (ToolKind::Select, Some(_)) => CursorIcon::PointingHand,
+            (ToolKind::Select, None) => CursorIcon::Default,
+            _ => CursorIcon::Crosshair,
+        }
+    };
+    ui.ctx().set_cursor_icon(icon);
+}
+
+/// What can be done to the selection, at the pointer.
+fn context_menu(response: &Response, cx: &mut Cx<'_>, now: &Now<'_>) {
+    const OFFERED: [Command; 8] = [
+        Command::Cut,
+        Command::Copy,
+        Command::Duplicate,
+        Command::Delete,
+        Command::FlipHinge,
+        Command::FlipSwing,
+        Command::Turn,
+        Command::FitSelection,
+    ];
+    response.context_menu(|ui| {
+        ui.set_min_width(220.0);
+        for row in OFFERED.into_iter().filter_map(row_of) {
+            menu::item(ui, cx, now, row);
+        }
+    });
+}

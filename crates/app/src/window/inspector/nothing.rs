@@ -1,0 +1,45 @@
+//! Nothing is selected: the rooms of the plan.
+
+use egui::{Button, Label, RichText, Ui, vec2};
+use measure::Precision;
+use plan::element::RoomUse;
+
+use super::super::act::{Act, Cx};
+use super::super::form::capital;
+use super::heading;
+
+/// Lists the rooms; a click selects the room's tag.
+pub fn show(ui: &mut Ui, cx: &mut Cx<'_>) {
+    heading(ui, "Rooms");
+    let facts = std::sync::Arc::clone(&cx.checked.facts);
+    if facts.rooms.is_empty() {
+        let text = "No walls enclose a room yet. Select an element to see and change its values here.";
+        ui.add(Label::new(RichText::new(text).weak()).wrap());
+        return;
+    }
+    let system = cx.system();
+    for room in &facts.rooms {
+        let name = match (room.name.trim(), room.room_use) {
+            ("", RoomUse::Unfinished) if room.tag.is_none() => "Room without a use".to_owned(),
+            ("", room_use) => capital(room_use.word()),
+            (name, _) => name.to_owned(),
+        };
+        let size = format!(
+            "{}, {} high",
+            system.area(room.area),
+            system.len(room.lowest, Precision::Floor)
+        );
+        let text = RichText::new(&name);
+        let button = Button::selectable(false, text)
+            .right_text(RichText::new(size).weak().small())
+            .min_size(vec2(ui.available_width(), 24.0));
+        let response = ui.add_enabled(room.tag.is_some(), button);
+        let response = response.on_hover_text("Selects the room's tag.");
+        if response.clicked() && let Some(tag) = room.tag {
+            cx.push(Act::Select(vec![tag]));
+        }
+    }
+    ui.add_space(4.0);
+    let text = "Select an element to see and change its values here.";
+    ui.add(Label::new(RichText::new(text).weak()).wrap());
+}

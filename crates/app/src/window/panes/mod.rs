@@ -1,0 +1,8 @@
+//! The panes around the plan. Each reads a context and pushes acts.
+
+pub mod findings;
+pub mod kit;
+pub mod layers;
+pub mod menu;
+pub mod options;
+pub mod status;

@@ -1,0 +1,67 @@
+//! The status line: what the tool expects, what was caught, where the pointer is, and the caution.
+
+use egui::{Align, Label, Layout, RichText, Ui, vec2};
+use measure::{Len, Precision, System};
+
+use super::super::act::Cx;
+use super::super::commands::Command;
+
+/// Widths of the parts at the right, so that nothing jumps while figures change.
+const CAUTION: f32 = 318.0;
+const UNITS: f32 = 118.0;
+const POINTER: f32 = 236.0;
+
+/// Shows the line; `notice` is what the last command has to say.
+pub fn show(ui: &mut Ui, cx: &mut Cx<'_>, notice: Option<&str>) {
+    ui.horizontal(|ui| {
+        let height = ui.spacing().interact_size.y;
+        let room = (ui.available_width() - CAUTION - UNITS - POINTER - 30.0).max(120.0);
+        part(ui, room, height, |ui| expects(ui, cx, notice));
+        part(ui, POINTER, height, |ui| {
+            let system = cx.system();
+            let text = cx.view.pointer.map_or_else(String::new, |p| {
+                let say = |v: i32| system.len(Len::from_units(v), Precision::Tape);
+                format!("x {}   y {}", say(p.x), say(p.y))
+            });
+            ui.add(Label::new(RichText::new(text).weak()).truncate());
+        });
+        part(ui, UNITS, height, |ui| {
+            let (word, other) = match cx.system() {
+                System::Imperial => ("feet and inches", Command::Metric),
+                System::Metric => ("millimetres", Command::Imperial),
+            };
+            let units = ui.button(word).on_hover_text("Switches between feet-inches and millimetres.");
+            if units.accessible_name(format!("Units: {word}")).clicked() {
+                cx.command(other);
+            }
+        });
+        part(ui, CAUTION, height, |ui| {
+            let text = "Planning aid: your building department decides";
+            let label = ui.add(Label::new(RichText::new(text).weak()).truncate().sense(egui::Sense::click()));
+            if label.on_hover_text("Cautions").clicked() {
+                cx.command(Command::Cautions);
+            }
+        });
+    });
+}
+
+fn part(ui: &mut Ui, width: f32, height: f32, add: impl FnOnce(&mut Ui)) {
+    ui.allocate_ui_with_layout(vec2(width, height), Layout::left_to_right(Align::Center), |ui| {
+        ui.set_min_size(vec2(width, height));
+        add(ui);
+    });
+}
+
+fn expects(ui: &mut Ui, cx: &Cx<'_>, notice: Option<&str>) {
+    let status = cx.session.status();
+    if let Some(why) = status.refused.as_deref().or(notice) {
+        let text = RichText::new(why).color(ui.visuals().error_fg_color);
+        ui.add(Label::new(text).truncate());
+        return;
+    }
+    let text = match &status.caught {
+        Some(snap) => format!("{}  ·  caught: {}", status.expects, snap.word),
+        None => status.expects.clone(),
+    };
+    ui.add(Label::new(text).truncate());
+}

@@ -1,0 +1,127 @@
+//! What is shown and how: the camera, the toggles, what is lit. Not part of the plan, never undone.
+
+use depict::{Show, View as Camera};
+use editor::Hidden;
+use geometry::{Bounds, Pt};
+use plan::ElementId;
+use rules::Finding;
+
+use super::theme::Look;
+
+/// A kind of thing that can be left out of the picture.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Toggle {
+    Grid,
+    Overheads,
+    Services,
+    KeepClears,
+    Dimensions,
+    Furnishings,
+    Findings,
+}
+
+impl Toggle {
+    pub const ALL: [Toggle; 7] = [
+        Toggle::Grid,
+        Toggle::Overheads,
+        Toggle::Services,
+        Toggle::KeepClears,
+        Toggle::Dimensions,
+        Toggle::Furnishings,
+        Toggle::Findings,
+    ];
+}
+
+/// Names a finding from one check to the next.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct FindingKey {
+    pub rule: &'static str,
+    pub elements: Vec<ElementId>,
+}
+
+impl FindingKey {
+    pub fn of(finding: &Finding) -> FindingKey {
+        FindingKey { rule: finding.rule, elements: finding.elements.clone() }
+    }
+
+    pub fn is(&self, finding: &Finding) -> bool {
+        self.rule == finding.rule && self.elements == finding.elements
+    }
+}
+
+/// Free space around a fitted plan, in points: the rulers and some air.
+pub const MARGIN: f32 = 48.0;
+
+/// What is shown and how.
+#[derive(Debug)]
+pub struct View {
+    pub camera: Camera,
+    /// Show the whole plan as soon as the size of the canvas is known.
+    pub fit_wanted: bool,
+    pub look: Look,
+    off: Vec<Toggle>,
+    /// The finding under the pointer in the list.
+    pub lit: Option<FindingKey>,
+    /// The finding that was clicked last.
+    pub picked: Option<FindingKey>,
+    /// Where the pointer is on the plan.
+    pub pointer: Option<Pt>,
+}
+
+impl Default for View {
+    fn default() -> View {
+        View {
+            camera: Camera::fit(Bounds::EMPTY, (800.0, 600.0), MARGIN),
+            fit_wanted: true,
+            look: Look::default(),
+            off: Vec::new(),
+            lit: None,
+            picked: None,
+            pointer: None,
+        }
+    }
+}
+
+impl View {
+    pub fn shows(&self, toggle: Toggle) -> bool {
+        !self.off.contains(&toggle)
+    }
+
+    pub fn flip(&mut self, toggle: Toggle) {
+        match self.off.iter().position(|t| *t == toggle) {
+            Some(i) => {
+                self.off.remove(i);
+            }
+            None => self.off.push(toggle),
+        }
+    }
+
+    /// What is not shown is not picked either.
+    pub fn hidden(&self) -> Hidden {
+        Hidden {
+            overheads: !self.shows(Toggle::Overheads),
+            services: !self.shows(Toggle::Services),
+            furnishings: !self.shows(Toggle::Furnishings),
+        }
+    }
+
+    /// What the drawing leaves out.
+    pub fn show(&self) -> Show {
+        Show {
+            overheads: self.shows(Toggle::Overheads),
+            services: self.shows(Toggle::Services),
+            keep_clears: self.shows(Toggle::KeepClears),
+            dimensions: self.shows(Toggle::Dimensions),
+            furnishings: self.shows(Toggle::Furnishings),
+            grid: self.shows(Toggle::Grid),
+            findings: self.shows(Toggle::Findings),
+            ..Show::default()
+        }
+    }
+
+    /// The finding to light up: the one under the pointer, else the picked one.
+    pub fn shown_finding<'f>(&self, findings: &'f [Finding]) -> Option<&'f Finding> {
+        let key = self.lit.as_ref().or(self.picked.as_ref())?;
+        findings.iter().find(|f| key.is(f))
+    }
+}

@@ -1,0 +1,260 @@
+//! The window, driven by the names of what is in it.
+
+use std::path::PathBuf;
+
+use cellarwright::window::{App, Start};
+use egui::accesskit::Role;
+use egui::{Key, Modifiers, Pos2, Vec2};
+use egui_kittest::Harness;
+use egui_kittest::kittest::Queryable;
+use geometry::{Facing, Pt};
+use measure::{Len, System};
+use plan::element::{Partition, ServiceKind, ServicePoint, ShellWall};
+use plan::{Body, Draft, Edit, Plan, State};
+
+/// A shell of 20 ft by 16 ft with a panel on its east wall and a partition 33 in before it.
+fn cellar() -> Plan {
+    let corners = [(0, 0), (240, 0), (240, 192), (0, 192)].map(|(x, y)| Pt::inches(x, y));
+    let shell = (0..4).map(|i| {
+        let wall = ShellWall {
+            a: corners[i],
+            b: corners[(i + 1) % 4],
+            thickness: Len::inches(8),
+            height: Len::inches(93),
+        };
+        Edit::Add(Draft { state: State::Existing, body: Body::Shell(wall) })
+    });
+    let panel = ServicePoint::usual(ServiceKind::Panel, Pt::inches(240, 96), Facing::WEST);
+    // The right face lies 34 in from the wall: 30 in from the panel's front, 36 in are required.
+    let wall = Partition::two_by_four(
+        Pt::at(Len::inches(206) - Len::sixty_fourths(144), Len::inches(48)),
+        Pt::at(Len::inches(206) - Len::sixty_fourths(144), Len::inches(144)),
+    );
+    let rest = [
+        Draft { state: State::Existing, body: Body::Service(panel) },
+        Draft { state: State::New, body: Body::Partition(wall) },
+    ];
+    let edits: Vec<Edit> = shell.chain(rest.map(Edit::Add)).collect();
+    Plan::default().with(&Edit::Batch(edits)).expect("the plan is sound")
+}
+
+struct Desk {
+    harness: Harness<'static, App>,
+    _dir: tempfile::TempDir,
+    path: PathBuf,
+}
+
+/// A window of 1280 by 800 with a plan open.
+fn desk(plan: &Plan) -> Desk {
+    let dir = tempfile::tempdir().expect("a folder for the plan");
+    let path = dir.path().join("cellar.ron");
+    std::fs::write(&path, plan::file::write(plan)).expect("the plan is written");
+    let start = Start { plan: Some(path.clone()), ..Start::default() };
+    let mut harness = Harness::builder()
+        .with_size([1280.0, 800.0])
+        .with_max_steps(30)
+        .build_eframe(move |cc| App::new(&cc.egui_ctx, start));
+    harness.run();
+    Desk { harness, _dir: dir, path }
+}
+
+impl Desk {
+    fn plan(&self) -> &Plan {
+        self.harness.state().session().plan()
+    }
+
+    fn elements(&self) -> usize {
+        self.plan().elements().len()
+    }
+
+    fn click(&mut self, label: &str) {
+        self.harness.get_by_label(label).click();
+        self.harness.run();
+    }
+
+    fn button(&mut self, label: &str) {
+        self.harness.get_by_role_and_label(Role::Button, label).click();
+        self.harness.run();
+    }
+
+    fn click_at(&mut self, pos: Pos2) {
+        self.harness.hover_at(pos);
+        self.harness.run();
+        self.harness.drag_at(pos);
+        self.harness.drop_at(pos);
+        self.harness.run();
+    }
+
+    fn key(&mut self, key: Key) {
+        self.harness.key_press(key);
+        self.harness.run();
+    }
+
+    fn type_text(&mut self, text: &str) {
+        self.harness.event(egui::Event::Text(text.to_owned()));
+        self.harness.run();
+    }
+
+    /// Selects an element by a part of its name in the accessibility tree.
+    fn select(&mut self, part: &str) {
+        let center = self.harness.get_by(|n| {
+            n.role() == Role::GraphicsObject && n.label().is_some_and(|l| l.contains(part))
+        });
+        center.click_accesskit();
+        self.harness.run();
+    }
+
+    /// Replaces what a field holds, and presses Enter.
+    fn fill(&mut self, label: &str, text: &str) {
+        let field = self.harness.get_by_role_and_label(Role::TextInput, label);
+        field.focus();
+        self.harness.run();
+        self.harness.key_press_modifiers(Modifiers::COMMAND, Key::A);
+        self.harness.run();
+        self.type_text(text);
+        self.key(Key::Enter);
+    }
+
+    fn says(&self, text: &str) -> bool {
+        self.harness.query_all_by_label_contains(text).next().is_some()
+    }
+
+    /// A place on the plan, as a share of the canvas.
+    fn spot(&self, x: f32, y: f32) -> Pos2 {
+        let canvas = self.harness.get_by_role_and_label(Role::Canvas, "Plan").rect();
+        canvas.min + Vec2::new(canvas.width() * x, canvas.height() * y)
+    }
+}
+
+#[test]
+fn a_wall_is_drawn_by_mouse_and_undone_from_the_menu() {
+    let mut desk = desk(&cellar());
+    let before = desk.elements();
+    desk.button("Partition");
+    let (from, to) = (desk.spot(0.4, 0.35), desk.spot(0.4, 0.6));
+    desk.click_at(from);
+    desk.click_at(to);
+    desk.key(Key::Escape);
+    assert_eq!(desk.elements(), before + 1);
+    desk.click("Edit");
+    let undo = desk.harness.get_by_label_contains("Undo: ");
+    undo.click();
+    desk.harness.run();
+    assert_eq!(desk.elements(), before);
+    desk.harness.key_press_modifiers(Modifiers::COMMAND | Modifiers::SHIFT, Key::Z);
+    desk.harness.run();
+    assert_eq!(desk.elements(), before + 1, "redo brings it back");
+}
+
+#[test]
+fn a_typed_length_fixes_the_wall_being_drawn() {
+    let mut desk = desk(&cellar());
+    desk.button("Partition");
+    desk.click_at(desk.spot(0.3, 0.4));
+    desk.harness.hover_at(desk.spot(0.45, 0.4));
+    desk.harness.run();
+    desk.type_text("4' 6\"");
+    desk.key(Key::Enter);
+    desk.key(Key::Escape);
+    let longest = desk.plan().elements().iter().last().and_then(|e| match &e.body {
+        Body::Partition(w) => Some(w.line().len()),
+        _ => None,
+    });
+    assert_eq!(longest, Some(Len::feet_inches(4, 6)));
+}
+
+#[test]
+fn a_length_field_takes_feet_and_refuses_nonsense() {
+    let mut desk = desk(&cellar());
+    desk.select("foundation wall F1");
+    let thickness = |desk: &Desk| match &desk.plan().elements().iter().next().unwrap().body {
+        Body::Shell(w) => w.thickness,
+        other => panic!("{other:?}"),
+    };
+    desk.fill("Thickness", "10 1/2\"");
+    assert_eq!(thickness(&desk), Len::sixty_fourths(10 * 64 + 32));
+    desk.fill("Thickness", "12 6");
+    assert_eq!(thickness(&desk), Len::sixty_fourths(10 * 64 + 32), "the old value stays");
+    desk.fill("Thickness", "20 ft");
+    assert_eq!(thickness(&desk), Len::sixty_fourths(10 * 64 + 32), "the old value stays");
+    assert!(desk.says("out of range"), "and the range is said");
+}
+
+#[test]
+fn the_panel_finding_is_shown_and_set_aside_with_a_reason() {
+    let mut desk = desk(&cellar());
+    assert!(desk.says("Findings"));
+    let aside = |desk: &Desk| desk.plan().set_aside().len();
+    let open = desk.harness.query_all_by_label_contains("Set aside: ").count();
+    assert!(open > 0, "the partition is too near the panel");
+    desk.harness.get_all_by_label_contains("Set aside: ").next().unwrap().click();
+    desk.harness.run();
+    assert!(desk.says("Set this finding aside"));
+    let reason = desk.harness.get_by_role_and_label(Role::MultilineTextInput, "Reason");
+    reason.focus();
+    desk.harness.run();
+    desk.type_text("The inspector agreed on site.");
+    desk.button("Set aside");
+    assert_eq!(aside(&desk), 1);
+    assert!(desk.says("Reason: The inspector agreed on site."));
+    desk.harness.get_by_label_contains("Take up again: ").click();
+    desk.harness.run();
+    assert_eq!(aside(&desk), 0);
+}
+
+#[test]
+fn units_switch_everywhere() {
+    let mut desk = desk(&cellar());
+    assert_eq!(desk.harness.state().session().system(), System::Imperial);
+    desk.click("Units: feet and inches");
+    assert_eq!(desk.harness.state().session().system(), System::Metric);
+    desk.select("foundation wall F1");
+    let field = desk.harness.get_by_role_and_label(Role::TextInput, "Thickness");
+    assert_eq!(field.value().as_deref(), Some("203.2 mm"));
+}
+
+#[test]
+fn the_lights_go_off_and_on() {
+    let mut desk = desk(&cellar());
+    let dark = |desk: &Desk| desk.harness.ctx.global_style().visuals.dark_mode;
+    assert!(!dark(&desk));
+    desk.click("View");
+    desk.harness.get_by_label_contains("Lights off").click();
+    desk.harness.run();
+    assert!(dark(&desk));
+}
+
+#[test]
+fn unsaved_work_is_asked_about_and_saved() {
+    let mut desk = desk(&cellar());
+    desk.harness.key_press_modifiers(Modifiers::COMMAND, Key::A);
+    desk.harness.run();
+    desk.key(Key::Delete);
+    assert_eq!(desk.elements(), 0);
+    desk.harness.key_press_modifiers(Modifiers::COMMAND, Key::N);
+    desk.harness.run();
+    assert!(desk.says("Save the changes to cellar.ron?"));
+    desk.button("Cancel");
+    desk.harness.key_press_modifiers(Modifiers::COMMAND, Key::S);
+    desk.harness.run();
+    let saved = plan::file::read(&std::fs::read_to_string(&desk.path).unwrap()).unwrap();
+    assert!(saved.elements().is_empty());
+    let backup = desk.path.with_file_name("cellar.ron.bak");
+    let backup = plan::file::read(&std::fs::read_to_string(backup).unwrap()).unwrap();
+    assert_eq!(backup.elements().len(), 6, "the version before is kept");
+}
+
+#[test]
+fn a_broken_file_is_explained_and_the_open_plan_stays() {
+    let dir = tempfile::tempdir().unwrap();
+    let path = dir.path().join("broken.ron");
+    std::fs::write(&path, "(schema: 1, plan: (").unwrap();
+    let start = Start { plan: Some(path), ..Start::default() };
+    let mut harness = Harness::builder()
+        .with_size([1000.0, 700.0])
+        .with_max_steps(30)
+        .build_eframe(move |cc| App::new(&cc.egui_ctx, start));
+    harness.run();
+    assert!(harness.query_by_label_contains("The plan could not be opened").is_some());
+    assert!(harness.query_by_label_contains("broken.ron:1:").is_some(), "file, line, column");
+}
