@@ -48,7 +48,7 @@ pub(crate) struct Memo {
 struct Held {
     plan: Arc<Plan>,
     facts: Arc<Facts>,
-    judged: Option<(Arc<Vec<Finding>>, Arc<Vec<KeepClear>>)>,
+    judged: Option<Checked>,
 }
 
 impl Memo {
@@ -63,23 +63,21 @@ impl Memo {
 
     /// The facts, findings and keep-clear boxes of a plan.
     pub fn checked(&mut self, plan: &Arc<Plan>) -> Checked {
-        let start = {
-            self.held(plan);
-            self.now()
-        };
+        self.held(plan);
+        let start = self.now();
         let held = self.held(plan);
-        let facts = Arc::clone(&held.facts);
-        if let Some((findings, keep_clears)) = &held.judged {
-            let (findings, keep_clears) = (Arc::clone(findings), Arc::clone(keep_clears));
-            return Checked { facts, findings, keep_clears };
+        if let Some(checked) = &held.judged {
+            return checked.clone();
         }
+        let facts = Arc::clone(&held.facts);
         let book = Book::model(plan.site.edition);
         let findings = Arc::new(rules::check(&facts, &book));
         let keep_clears = Arc::new(rules::keep_clears(&facts, &book));
-        held.judged = Some((Arc::clone(&findings), Arc::clone(&keep_clears)));
+        let checked = Checked { facts, findings, keep_clears };
+        held.judged = Some(checked.clone());
         let spent = self.now().saturating_sub(start);
         self.work.check += spent;
-        Checked { facts, findings, keep_clears }
+        checked
     }
 
     /// What is held for a plan, moved to the front; derived where it is not held.

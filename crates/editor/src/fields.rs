@@ -122,8 +122,7 @@ impl ToolOptions {
 
     /// The names of the options.
     pub fn names() -> Vec<String> {
-        let mut all: Vec<String> =
-            names::<ToolOptions>().into_iter().map(str::to_owned).collect();
+        let mut all: Vec<String> = names::<ToolOptions>().into_iter().map(str::to_owned).collect();
         let with = |word: &str, names: Vec<&'static str>| -> Vec<String> {
             names.into_iter().map(|name| format!("{word}-{name}")).collect()
         };

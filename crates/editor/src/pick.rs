@@ -47,7 +47,12 @@ fn rank(body: &Body) -> u8 {
 type Key = (bool, bool, u8, i64, i64, ElementId);
 
 /// The elements at the pointer, the one that is meant first.
-pub(crate) fn hits(plan: &Plan, facts: &Facts, pointer: &Pointer, hidden: Hidden) -> Vec<ElementId> {
+pub(crate) fn hits(
+    plan: &Plan,
+    facts: &Facts,
+    pointer: &Pointer,
+    hidden: Hidden,
+) -> Vec<ElementId> {
     let mut hits: Vec<Key> = plan
         .elements()
         .iter()

@@ -6,10 +6,8 @@ use std::time::Duration;
 use editor::{Session, script};
 use plan::Plan;
 
-fn play(name: &str) {
-    let path = Path::new(env!("CARGO_MANIFEST_DIR")).join("tests/scripts").join(name);
-    let text = std::fs::read_to_string(&path).expect("the script can be read");
-    let report = script::run(&text, Session::new(Plan::default()), || Duration::ZERO);
+fn play(name: &str, text: &str) {
+    let report = script::run(text, Session::new(Plan::default()), || Duration::ZERO);
     let met = text.lines().filter(|line| line.trim_start().starts_with("expect")).count();
     assert!(met > 0, "{name} expects nothing");
     assert!(report.problem.is_none(), "{name}\n{report}");
@@ -20,7 +18,13 @@ fn play(name: &str) {
 /// One test for each script, and one that no script is forgotten.
 macro_rules! scripts {
     ($($test:ident)*) => {
-        $(#[test] fn $test() { play(concat!(stringify!($test), ".txt")); })*
+        $(
+            #[test]
+            fn $test() {
+                let name = concat!(stringify!($test), ".txt");
+                play(name, include_str!(concat!("scripts/", stringify!($test), ".txt")));
+            }
+        )*
 
         #[test]
         fn every_script_is_played() {

@@ -3,9 +3,10 @@
 use geometry::Facing;
 use measure::Len;
 use plan::element::{
-    AccessOpening, ClearOpening, Column, ColumnShape, Door, DoorOperation, End, Furnishing, Furring,
-    Justify, Mount, Note, Opening, Overhead, OverheadKind, OverheadShape, Partition, RoomTag, RoomUse,
-    ServiceKind, ServicePoint, ShellWall, Side, Stair, Well, Window, WindowOperation,
+    AccessOpening, ClearOpening, Column, ColumnShape, Door, DoorOperation, End, Furnishing,
+    Furring, Justify, Mount, Note, Opening, Overhead, OverheadKind, OverheadShape, Partition,
+    RoomTag, RoomUse, ServiceKind, ServicePoint, ShellWall, Side, Stair, Well, Window,
+    WindowOperation,
 };
 use plan::{CeilingBuild, Edition, House, Site, State};
 
@@ -48,10 +49,7 @@ fn facing(facing: &mut Facing) -> Option<Slot<'_>> {
 }
 
 /// A thing that is there or not.
-fn there<T>(
-    value: &mut Option<T>,
-    make: fn(&str, &Option<T>) -> Option<T>,
-) -> Option<Slot<'_>> {
+fn there<T>(value: &mut Option<T>, make: fn(&str, &Option<T>) -> Option<T>) -> Option<Slot<'_>> {
     Slot::kinds(value, &["yes", "no"], |value| if value.is_some() { "yes" } else { "no" }, make)
 }
 
@@ -169,9 +167,7 @@ impl Fields for Window {
         }),
         ("sill", |w| len(&mut w.sill)),
         ("grade", |w| len(&mut w.grade)),
-        ("well", |w| {
-            there(&mut w.well, |word, old| (word == "yes").then(|| old.unwrap_or(WELL)))
-        }),
+        ("well", |w| there(&mut w.well, |word, old| (word == "yes").then(|| old.unwrap_or(WELL)))),
         ("well-width", |w| w.well.as_mut().and_then(|well| len(&mut well.width))),
         ("well-projection", |w| w.well.as_mut().and_then(|well| len(&mut well.projection))),
         ("well-depth", |w| w.well.as_mut().and_then(|well| len(&mut well.depth))),

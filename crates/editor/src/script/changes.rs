@@ -40,7 +40,8 @@ pub(super) fn between(
             said.extend(session.can_undo().map(|label| format!("step: {label}")));
         }
         elements(&before.committed, &after.committed, &mut said);
-    } else if !Arc::ptr_eq(&after.shown, &before.shown) && !Arc::ptr_eq(&after.shown, &after.committed)
+    } else if !Arc::ptr_eq(&after.shown, &before.shown)
+        && !Arc::ptr_eq(&after.shown, &after.committed)
     {
         let n = differing(&after.committed, &after.shown);
         said.push(format!("showing a change of {n} element{}", if n == 1 { "" } else { "s" }));

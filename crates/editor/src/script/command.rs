@@ -10,7 +10,10 @@ use crate::{DimensionId, EditorKey, Mods, ToolKind};
 #[derive(Clone, Debug, PartialEq)]
 pub(super) enum Command {
     Tool(ToolKind),
-    Option { key: String, value: String },
+    Option {
+        key: String,
+        value: String,
+    },
     Press(Pt, Mods),
     Move(Pt, Mods),
     /// Without a point: where the pointer is.
@@ -28,12 +31,27 @@ pub(super) enum Command {
     /// Types a value into a live dimension.
     Dimension(DimensionId, Len),
     /// Sets a field of an element, as a pane does.
-    Set { name: String, field: String, value: String },
-    Site { key: String, value: String },
+    Set {
+        name: String,
+        field: String,
+        value: String,
+    },
+    Site {
+        key: String,
+        value: String,
+    },
     /// Applies a remedy of a finding, counted from 1.
-    Apply { rule: String, on: Option<String>, nth: usize },
+    Apply {
+        rule: String,
+        on: Option<String>,
+        nth: usize,
+    },
     /// Sets a finding aside with a reason.
-    SetAside { rule: String, on: Option<String>, reason: String },
+    SetAside {
+        rule: String,
+        on: Option<String>,
+        reason: String,
+    },
     Undo(Times),
     Redo(Times),
     Delete,

@@ -17,27 +17,51 @@ pub(super) use read::parse;
 #[derive(Clone, Debug, PartialEq)]
 pub(super) enum Expect {
     /// So many elements in the committed plan; of a kind where a word is given.
-    Elements { count: usize, word: Option<String> },
+    Elements {
+        count: usize,
+        word: Option<String>,
+    },
     Finding(Wanted),
     /// No finding that is like this one.
     NoFinding(Wanted),
-    Length { name: String, len: Len },
+    Length {
+        name: String,
+        len: Len,
+    },
     Status(String),
     Caught(Option<String>),
     Rooms(usize),
-    RoomArea { name: String, figure: String },
-    RoomUse { name: String, word: String },
+    RoomArea {
+        name: String,
+        figure: String,
+    },
+    RoomUse {
+        name: String,
+        word: String,
+    },
     Undo(Option<String>),
     Redo(Option<String>),
-    Value { name: String, field: String, value: String },
-    Site { key: String, value: String },
+    Value {
+        name: String,
+        field: String,
+        value: String,
+    },
+    Site {
+        key: String,
+        value: String,
+    },
     Refused(Option<String>),
     Selection(Vec<String>),
-    Dimension { id: DimensionId, value: Option<Len> },
+    Dimension {
+        id: DimensionId,
+        value: Option<Len>,
+    },
     Entry(Option<String>),
     Tool(ToolKind),
     /// The committed plan is the marked one.
-    Plan { mark: String },
+    Plan {
+        mark: String,
+    },
     /// The shown plan is the committed one, and no gesture is running.
     Ready,
 }
@@ -85,7 +109,9 @@ pub(super) fn check(
     let text = |what: &str, wanted: &Option<String>, is: Option<&str>| match (wanted, is) {
         (None, None) => Ok(()),
         (Some(wanted), Some(is)) if is.contains(wanted.as_str()) => Ok(()),
-        (_, is) => Err(format!("{what} is {}", is.map_or("nothing".to_owned(), |is| format!("{is:?}")))),
+        (_, is) => {
+            Err(format!("{what} is {}", is.map_or("nothing".to_owned(), |is| format!("{is:?}"))))
+        }
     };
     match expect {
         Expect::Elements { count, word } => {
@@ -176,7 +202,11 @@ pub(super) fn check(
         }
         Expect::Entry(wanted) => {
             let typed = session.entry().map(|e| e.text.as_str()).filter(|text| !text.is_empty());
-            if typed == wanted.as_deref() { Ok(()) } else { Err(format!("typed so far: {typed:?}")) }
+            if typed == wanted.as_deref() {
+                Ok(())
+            } else {
+                Err(format!("typed so far: {typed:?}"))
+            }
         }
         Expect::Tool(tool) => {
             let is = session.tool();
@@ -243,7 +273,8 @@ fn same_area(figure: &str, area: Area, system: System) -> Result<(), String> {
     };
     let decimals = number.split_once('.').map_or(0, |(_, decimals)| decimals.len());
     let wanted: i128 = number.replacen('.', "", 1).parse().map_err(|_| form())?;
-    let scale = u32::try_from(decimals).ok().and_then(|n| 10i128.checked_pow(n)).ok_or_else(form)?;
+    let scale =
+        u32::try_from(decimals).ok().and_then(|n| 10i128.checked_pow(n)).ok_or_else(form)?;
     let is = (area.square_units() * scale).div_euclid(i128::from(side) * i128::from(side));
     if is == wanted { Ok(()) } else { Err(format!("it is {}", system.area(area))) }
 }

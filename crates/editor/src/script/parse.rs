@@ -21,9 +21,9 @@ pub(super) fn line(text: &str, system: System) -> Result<Option<Command>, String
 
 /// The line without a comment: a `#` at its start or after a space.
 pub(super) fn without_comment(text: &str) -> &str {
-    let start = text.char_indices().find(|(i, c)| {
-        *c == '#' && text[..*i].chars().next_back().is_none_or(char::is_whitespace)
-    });
+    let start = text
+        .char_indices()
+        .find(|(i, c)| *c == '#' && text[..*i].chars().next_back().is_none_or(char::is_whitespace));
     start.map_or(text, |(i, _)| &text[..i])
 }
 
@@ -69,7 +69,10 @@ fn command(word: &str, rest: &str, system: System) -> Result<Command, String> {
         "select" => Command::Select(chosen(rest)?),
         "dimension" => {
             let (name, value) = pair(word, rest)?;
-            Command::Dimension(look_up("dimension", &name, &DIMENSIONS)?, read_signed(&value, system)?)
+            Command::Dimension(
+                look_up("dimension", &name, &DIMENSIONS)?,
+                read_signed(&value, system)?,
+            )
         }
         "set" => {
             let (name, rest) = pair(word, rest)?;
@@ -116,7 +119,11 @@ fn some(word: &str, rest: &str) -> Result<String, String> {
 }
 
 fn alone(word: &str, rest: &str, command: Command) -> Result<Command, String> {
-    if rest.is_empty() { Ok(command) } else { Err(format!("{word} stands alone; {rest:?} is too much")) }
+    if rest.is_empty() {
+        Ok(command)
+    } else {
+        Err(format!("{word} stands alone; {rest:?} is too much"))
+    }
 }
 
 /// A word and what comes after it.
@@ -164,10 +171,9 @@ fn times(rest: &str) -> Result<Times, String> {
     match rest {
         "" => Ok(Times::N(1)),
         "all" => Ok(Times::All),
-        n => n
-            .parse()
-            .map(Times::N)
-            .map_err(|_| format!("{n:?} is neither a whole number nor all")),
+        n => {
+            n.parse().map(Times::N).map_err(|_| format!("{n:?} is neither a whole number nor all"))
+        }
     }
 }
 

@@ -238,7 +238,10 @@ impl Stage {
         let id = on.map(|name| names::element(plan, name).map(|e| e.id)).transpose()?;
         let found = expect::findings(&checked, rule, id);
         found.first().map(|f| Finding::clone(f)).ok_or_else(|| {
-            format!("there is no such finding; {}", expect::known(&checked, plan, self.session.system()))
+            format!(
+                "there is no such finding; {}",
+                expect::known(&checked, plan, self.session.system())
+            )
         })
     }
 

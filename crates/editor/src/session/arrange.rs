@@ -124,9 +124,7 @@ impl Session {
             .collect();
         let next = if back {
             let first = self.selection.first();
-            first
-                .and_then(|now| ids.iter().rev().find(|id| *id < now))
-                .or(ids.last())
+            first.and_then(|now| ids.iter().rev().find(|id| *id < now)).or(ids.last())
         } else {
             let last = self.selection.last();
             last.and_then(|now| ids.iter().find(|id| *id > now)).or(ids.first())

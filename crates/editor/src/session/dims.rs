@@ -21,10 +21,12 @@ pub(super) fn of_selection(facts: &Facts, selection: &BTreeSet<ElementId>) -> Ve
     let Some(element) = facts.plan.get(*id) else { return Vec::new() };
     match &element.body {
         Body::Shell(_) | Body::Partition(_) => wall(facts, element),
-        Body::Opening(opening) => match facts.plan.get(opening.host).and_then(|e| e.body.wall_line()) {
-            Some(line) => to_ends(opening.host, line, opening.at, opening.width()),
-            None => Vec::new(),
-        },
+        Body::Opening(opening) => {
+            match facts.plan.get(opening.host).and_then(|e| e.body.wall_line()) {
+                Some(line) => to_ends(opening.host, line, opening.at, opening.width()),
+                None => Vec::new(),
+            }
+        }
         Body::Furring(furring) => match host_line(&facts.plan, furring) {
             Some(line) => {
                 let to = furring.to.min(line.len());

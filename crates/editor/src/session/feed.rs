@@ -78,7 +78,9 @@ impl Session {
             }
             EditorKey::FlipHinge => self.flip_hinge(),
             EditorKey::FlipSwing => self.flip_swing(),
-            EditorKey::Turn if self.tool == ToolKind::Select && !self.busy() => self.turn_selected(),
+            EditorKey::Turn if self.tool == ToolKind::Select && !self.busy() => {
+                self.turn_selected()
+            }
             EditorKey::Turn => {
                 self.event(&Event::Turn);
                 self.look_again();
@@ -163,7 +165,8 @@ impl Session {
             return;
         }
         let text = self.entry.take().map(|entry| entry.text).unwrap_or_default();
-        let text = if text.chars().count() < LONGEST { text + c.encode_utf8(&mut [0; 4]) } else { text };
+        let text =
+            if text.chars().count() < LONGEST { text + c.encode_utf8(&mut [0; 4]) } else { text };
         let entry = Entry { prompt: "", text, unit: unit_word(self.system) };
         self.entry = Some(entry);
         self.refresh_entry();
@@ -208,7 +211,8 @@ impl Session {
     }
 
     fn enter(&mut self) {
-        let text = self.entry.as_ref().map(|entry| entry.text.trim().to_owned()).unwrap_or_default();
+        let text =
+            self.entry.as_ref().map(|entry| entry.text.trim().to_owned()).unwrap_or_default();
         if text.is_empty() {
             if self.focus.is_some() && !self.busy() {
                 self.focus = None;

@@ -83,7 +83,10 @@ impl Catch<'_> {
         let Some(foot) = step(far) else { return (pointer.at, None) };
         let near = Pointer { at: foot, ..*pointer };
         // Long enough for the crossing to be worked out exactly on an axis-parallel guide.
-        let ray = Seg::new(base, if dir.x == 0 || dir.y == 0 { foot } else { offset(base, dir).unwrap_or(foot) });
+        let ray = Seg::new(
+            base,
+            if dir.x == 0 || dir.y == 0 { foot } else { offset(base, dir).unwrap_or(foot) },
+        );
         let mut stops: Vec<(Pt, &'static str)> = self
             .lines_near(foot, pointer.reach)
             .into_iter()
@@ -116,4 +119,3 @@ impl Catch<'_> {
 fn off_line(v: Vec2, dir: Vec2) -> Len {
     along(v, dir.left()).abs()
 }
-

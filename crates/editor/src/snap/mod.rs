@@ -11,7 +11,7 @@ use plan::element::{Body, OverheadShape};
 use plan::{ElementId, Plan};
 use space::Facts;
 
-pub(crate) use flush::{flush, face_near};
+pub(crate) use flush::{face_near, flush};
 
 use crate::Snap;
 use crate::pointer::Pointer;

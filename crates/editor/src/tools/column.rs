@@ -23,9 +23,7 @@ impl Tool for Column {
         let (placing, caught) = self.place.on(event, cx, anywhere);
         let step = match placing {
             Placing::Nothing => Step::default(),
-            Placing::Ghost(at, facing) => {
-                Step::preview(Edit::Add(draft(cx, at, facing)), None)
-            }
+            Placing::Ghost(at, facing) => Step::preview(Edit::Add(draft(cx, at, facing)), None),
             Placing::Done(at, facing) => {
                 Step::add(cx, "Set column".to_owned(), draft(cx, at, facing))
             }
@@ -48,8 +46,5 @@ impl Tool for Column {
 
 fn draft(cx: &Cx<'_>, at: Pt, facing: Facing) -> Draft {
     let shape = cx.options.column;
-    Draft {
-        state: State::Existing,
-        body: Body::Column(element::Column { at, shape, facing }),
-    }
+    Draft { state: State::Existing, body: Body::Column(element::Column { at, shape, facing }) }
 }

@@ -25,13 +25,15 @@ pub(crate) enum Furring {
 impl Tool for Furring {
     fn on(&mut self, event: &Event, cx: &Cx<'_>) -> Step {
         match (*self, event) {
-            (Furring::Ready, Event::Move(pointer)) => match shell_near(cx, pointer, pointer.reach) {
-                Some((host, line)) => Step {
-                    hovered: Some(host),
-                    ..Step::preview(Edit::Add(draft(cx, host, Len::ZERO, line.len())), None)
-                },
-                None => Step::default(),
-            },
+            (Furring::Ready, Event::Move(pointer)) => {
+                match shell_near(cx, pointer, pointer.reach) {
+                    Some((host, line)) => Step {
+                        hovered: Some(host),
+                        ..Step::preview(Edit::Add(draft(cx, host, Len::ZERO, line.len())), None)
+                    },
+                    None => Step::default(),
+                }
+            }
             (Furring::Ready, Event::Press(pointer)) => {
                 let Some((host, line)) = shell_near(cx, pointer, pointer.reach) else {
                     return Step::refuse("Furring stands against a foundation wall: click on one.");
@@ -119,9 +121,9 @@ impl Furring {
         *self = Furring::Ready;
         let whole = from <= Len::ZERO && to >= line.len();
         let name = cx.name(host);
-        let taken = cx.plan.elements().iter().find(|e| {
-            matches!(&e.body, Body::Furring(f) if f.host == host && f.from < to && from < f.to)
-        });
+        let taken = cx.plan.elements().iter().find(
+            |e| matches!(&e.body, Body::Furring(f) if f.host == host && f.from < to && from < f.to),
+        );
         if let Some(other) = taken {
             let other = other.name();
             return Step::refuse(format!("{name} is furred out there already, by {other}."));

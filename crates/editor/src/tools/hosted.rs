@@ -1,6 +1,6 @@
 //! Placing an opening in a wall: a ghost follows the pointer along the wall. Shared by doors and windows.
 
-use geometry::{Seg, nearest_on, locate, Where};
+use geometry::{Seg, Where, locate, nearest_on};
 use measure::Len;
 use plan::element::{Body, Opening, OpeningKind};
 use plan::{Draft, Edit, ElementId, State};
@@ -65,7 +65,9 @@ impl Hosted {
                 *self = Hosted::Ready;
                 add(cx, host, at, kind, state)
             }
-            Event::Enter | Event::Double(_) | Event::Arrow(_) | Event::Turn => self.ghost(kind, state),
+            Event::Enter | Event::Double(_) | Event::Arrow(_) | Event::Turn => {
+                self.ghost(kind, state)
+            }
         }
     }
 

@@ -121,10 +121,7 @@ impl Step {
     /// Adds one element and selects it.
     pub fn add(cx: &Cx<'_>, label: String, draft: Draft) -> Step {
         let select = Some(cx.plan.next_ids(1).collect());
-        Step {
-            commit: Some(Commit { label, edit: Edit::Add(draft), select }),
-            ..Step::default()
-        }
+        Step { commit: Some(Commit { label, edit: Edit::Add(draft), select }), ..Step::default() }
     }
 }
 

@@ -27,9 +27,16 @@ pub(crate) enum Drawn {
     /// Nothing new.
     Nothing,
     /// The line as it would be now; `from` and `to` may be the same point.
-    Rubber { from: Pt, to: Pt },
+    Rubber {
+        from: Pt,
+        to: Pt,
+    },
     /// The line is fixed. `chain`: it was not dragged, so that the next may start at `to`.
-    Done { from: Pt, to: Pt, chain: bool },
+    Done {
+        from: Pt,
+        to: Pt,
+        chain: bool,
+    },
     /// The user ended without a further line.
     Ended,
     Refused(&'static str),
@@ -149,14 +156,7 @@ impl Rubber {
     pub fn dimensions(self, id: DimensionId, editable: bool) -> Vec<Dimension> {
         match self {
             Rubber::Drawing { from, to, .. } if from != to => {
-                vec![Dimension {
-                    id,
-                    from,
-                    to,
-                    value: distance(from, to),
-                    editable,
-                    against: None,
-                }]
+                vec![Dimension { id, from, to, value: distance(from, to), editable, against: None }]
             }
             _ => Vec::new(),
         }

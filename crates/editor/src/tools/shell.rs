@@ -44,8 +44,12 @@ impl Tool for Shell {
 
     fn expects(&self) -> &'static str {
         match (self.busy(), self.corners.len()) {
-            (false, _) => "Click the first corner of the foundation, at the inner face, or type x, y.",
-            (true, 0..=2) => "Point along the wall and type what the tape reads, or click the next corner.",
+            (false, _) => {
+                "Click the first corner of the foundation, at the inner face, or type x, y."
+            }
+            (true, 0..=2) => {
+                "Point along the wall and type what the tape reads, or click the next corner."
+            }
             (true, _) => "Next corner. Click the first corner to close, Enter to leave it open.",
         }
     }
@@ -134,7 +138,8 @@ impl Shell {
 
     /// The end of a standing foundation wall outside the chain that lies at a point.
     fn continues(&self, cx: &Cx<'_>, at: Pt) -> Option<End> {
-        let outside = cx.plan.elements().iter().filter(|e| e.stands() && !self.walls.contains(&e.id));
+        let outside =
+            cx.plan.elements().iter().filter(|e| e.stands() && !self.walls.contains(&e.id));
         outside
             .filter_map(|e| match &e.body {
                 Body::Shell(wall) => Some(wall),

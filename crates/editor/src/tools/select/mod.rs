@@ -27,10 +27,22 @@ enum State {
     #[default]
     Ready,
     /// The button is down on an element, or on the handle of one.
-    Pressed { at: Pt, drag: Option<Drag>, hits: Vec<ElementId> },
+    Pressed {
+        at: Pt,
+        drag: Option<Drag>,
+        hits: Vec<ElementId>,
+    },
     /// The button is down on nothing; a box is drawn.
-    Marquee { from: Pt, to: Pt, add: bool },
-    Dragging { drag: Drag, grab: Pt, shift: Shift },
+    Marquee {
+        from: Pt,
+        to: Pt,
+        add: bool,
+    },
+    Dragging {
+        drag: Drag,
+        grab: Pt,
+        shift: Shift,
+    },
 }
 
 impl Tool for Select {

@@ -98,7 +98,8 @@ pub(super) fn thing(
     {
         return (face.at - back, Some(face.out), caught("face", face.at));
     }
-    let (stepped, word) = step(cx, element.body.points().first().copied().unwrap_or(pointer.at), v, pointer);
+    let (stepped, word) =
+        step(cx, element.body.points().first().copied().unwrap_or(pointer.at), v, pointer);
     let ring = outline(cx.plan, cx.facts, element).unwrap_or_default();
     let moved: Option<Vec<Pt>> = ring.iter().map(|p| offset(*p, stepped)).collect();
     if let Some(corners) = moved.filter(|ring| ring.len() == 4)
