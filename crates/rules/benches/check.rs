@@ -115,14 +115,21 @@ fn keep_clears(bencher: Bencher, n: i32) {
     bencher.bench_local(|| rules::keep_clears(&facts, &book));
 }
 
-/// Each rule alone at 300 elements, to find the slow one.
+#[divan::bench(args = [50, 300, 2_000])]
+fn check_with_keep_clears(bencher: Bencher, n: i32) {
+    let facts = basement(n);
+    let book = Book::model(Edition::E2021);
+    bencher.bench_local(|| rules::check_with_keep_clears(&facts, &book));
+}
+
+/// Each rule alone at 300 elements, to find the slow one; those that share a measure take it each.
 #[divan::bench(args = rules::RULES.iter().map(|r| r.slug))]
 fn rule_at_300(bencher: Bencher, slug: &str) {
     let facts = basement(300);
     let book = Book::model(Edition::E2021);
     let rule = rules::rule(slug).expect("a rule");
-    let sheet = rules::Sheet { facts: &facts, book: &book };
     bencher.bench_local(|| {
+        let sheet = rules::Sheet::new(&facts, &book);
         let mut out = Vec::new();
         (rule.check)(&sheet, &mut out);
         out

@@ -26,5 +26,5 @@ pub struct KeepClear {
 
 /// Every keep-clear box of a plan, by service point.
 pub fn keep_clears(facts: &Facts, book: &Book) -> Vec<KeepClear> {
-    rules::keep_clears(&Sheet { facts, book })
+    rules::keep_clears(&Sheet::new(facts, book))
 }

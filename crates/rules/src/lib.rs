@@ -16,7 +16,7 @@ mod rules;
 mod testing;
 
 pub use book::{Book, BookError, Clause, Entry, Figure, Layer, Limit};
-pub use check::check;
+pub use check::{check, check_with_keep_clears};
 pub use finding::{Citation, Confidence, Finding, Place, Quantity, Remedy, Safety, Severity};
 pub use keep_clear::{KeepClear, keep_clears};
 pub use phrase::{Part, Phrase};

@@ -14,7 +14,7 @@ pub fn remedies(finding: &Finding, facts: &Facts, book: &Book) -> Vec<Remedy> {
     let Some(propose) = rule(finding.rule).and_then(|rule| rule.remedies) else {
         return Vec::new();
     };
-    let proposed = propose(finding, &Sheet { facts, book });
+    let proposed = propose(finding, &Sheet::new(facts, book));
     if proposed.is_empty() {
         return proposed;
     }

@@ -1,9 +1,12 @@
 //! What a rule is.
 
+use std::cell::OnceCell;
+
 use plan::element::ServicePoint;
-use plan::{Body, Element, Plan};
+use plan::{Body, Element, ElementId, Plan};
 use space::Facts;
 
+use crate::rules::{self, Keep};
 use crate::{Book, Finding, Remedy};
 
 /// The family that a rule belongs to, in the order listed.
@@ -40,11 +43,11 @@ pub struct Rule {
 pub const HEADINGS: [&str; 7] =
     ["What", "Why", "Source", "How it is measured", "Cannot see", "Exceptions", "Remedies"];
 
-/// What a rule may look at.
-#[derive(Clone, Copy)]
+/// What a rule may look at. Measures that several rules ask for are taken once for each sheet.
 pub struct Sheet<'a> {
     pub facts: &'a Facts,
     pub book: &'a Book,
+    keeps: OnceCell<Vec<Keep>>,
 }
 
 impl Group {
@@ -63,8 +66,24 @@ impl Group {
 }
 
 impl<'a> Sheet<'a> {
+    pub fn new(facts: &'a Facts, book: &'a Book) -> Sheet<'a> {
+        Sheet { facts, book, keeps: OnceCell::new() }
+    }
+
     pub fn plan(&self) -> &'a Plan {
         &self.facts.plan
+    }
+
+    /// The spaces before service points, by service point.
+    pub(crate) fn keeps(&self) -> &[Keep] {
+        self.keeps.get_or_init(|| rules::keeps(self))
+    }
+
+    /// The space before a service point, where one is asked for.
+    pub(crate) fn keep(&self, service: ElementId) -> Option<&Keep> {
+        let keeps = self.keeps();
+        let at = keeps.binary_search_by_key(&service, |keep| keep.service).ok()?;
+        keeps.get(at)
     }
 
     /// The standing service points, in the order of their ids.

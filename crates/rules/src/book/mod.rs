@@ -78,12 +78,17 @@ impl Book {
         })
     }
 
-    /// A length limit. Panics on a slug that the book does not hold: a test asks for every slug.
-    pub fn len(&self, slug: &'static str) -> Limit<Len> {
+    /// The figure of a length limit alone. Panics as [`Book::len`].
+    pub fn length(&self, slug: &str) -> Len {
         match self.clause(slug).figure {
-            Figure::Len(value) => Limit { value, citation: self.cite(slug) },
+            Figure::Len(value) => value,
             other => unreachable!("{slug} is no length but {other:?}"),
         }
+    }
+
+    /// A length limit. Panics on a slug that the book does not hold: a test asks for every slug.
+    pub fn len(&self, slug: &'static str) -> Limit<Len> {
+        Limit { value: self.length(slug), citation: self.cite(slug) }
     }
 
     /// An area limit. Panics as [`Book::len`].

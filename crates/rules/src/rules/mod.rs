@@ -14,7 +14,7 @@ mod way_out;
 
 use crate::Rule;
 
-pub(crate) use access::keep_clears;
+pub(crate) use access::{Keep, keep_clears, keeps};
 
 pub use bedroom::{Demand, Met, demands};
 

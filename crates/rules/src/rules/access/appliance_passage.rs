@@ -9,7 +9,7 @@ use crate::rules::rooms::words::called;
 use crate::{Finding, Group, Limit, Phrase, Place, Quantity, Rule, Severity, Sheet};
 
 use super::judge;
-use super::ways::{self, Way};
+use super::ways::{Way, Ways};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "appliance-passage",
@@ -61,12 +61,16 @@ fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
         .filter(|(_, s)| matches!(s.kind, ServiceKind::Furnace | ServiceKind::WaterHeater))
         .filter_map(|(e, s)| Some((e.id, s, judge::room_of(sheet, s)?.index)))
         .collect();
+    if appliances.is_empty() {
+        return;
+    }
+    let ways = Ways::new(sheet);
     for &(id, service, room) in &appliances {
         let Some(limit) = limit(sheet, service.kind) else { continue };
         let in_the_space = appliances.iter().filter(|(_, _, other)| *other == room);
         let largest = in_the_space.map(|(_, s, _)| s.width.min(s.depth)).max();
         let required = limit.value.max(largest.unwrap_or_default());
-        let (measured, door) = match ways::to(sheet, room) {
+        let (measured, door) = match ways.to(room) {
             Way::Here => continue,
             Way::Through { clear, .. } if clear >= required => continue,
             Way::Through { clear, narrowest } => (Quantity::Len(clear), Some(narrowest)),

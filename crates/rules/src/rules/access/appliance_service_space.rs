@@ -1,12 +1,11 @@
 //! Service space before a furnace or water heater.
 
-use measure::Len;
 use plan::element::{ServiceKind, ServicePoint};
 use plan::{Element, ElementId};
 
 use crate::front::{Face, Fit, Space};
 use crate::rules::rooms::words::called;
-use crate::{Citation, Finding, Group, Rule, Sheet};
+use crate::{Finding, Group, Rule, Sheet};
 
 use super::clear_box::{self, Demand};
 use super::panel;
@@ -45,48 +44,41 @@ Move the partition or the furnishing that stands in the way by what is missing.
     remedies: Some(clear_box::remedies),
 };
 
-/// The limit for an appliance, or `None` for what is no appliance.
-fn limit(sheet: &Sheet<'_>, kind: ServiceKind) -> Option<(Len, Citation)> {
-    let limit = match kind {
-        ServiceKind::Furnace => sheet.book.len("appliance-service-space"),
-        ServiceKind::WaterHeater => sheet.book.len("water-heater-service-space"),
-        _ => return None,
-    };
-    Some((limit.value, limit.citation))
+fn slug(kind: ServiceKind) -> &'static str {
+    match kind {
+        ServiceKind::WaterHeater => "water-heater-service-space",
+        _ => "appliance-service-space",
+    }
 }
 
-/// The space before an appliance and how it fits.
-pub(super) fn measure(
-    sheet: &Sheet<'_>,
-    id: ElementId,
-    service: &ServicePoint,
-) -> Option<(Space, Fit, Citation)> {
-    let (side, citation) = limit(sheet, service.kind)?;
+/// The space before a furnace or water heater and how it fits.
+pub(super) fn measure(sheet: &Sheet<'_>, id: ElementId, service: &ServicePoint) -> (Space, Fit) {
+    let side = sheet.book.length(slug(service.kind));
     let floor = sheet.plan().site.floor_build;
     let top = (service.bottom + service.height).max(floor + side);
     let space = Space { width: side, depth: side, bottom: floor, top };
-    let face = Face::of(service.placed());
-    let fit = face
+    let fit = Face::of(service.placed())
         .fit(sheet.facts, space, |solid| solid.element == id || panel::flush(sheet.facts, solid));
-    Some((space, fit, citation))
+    (space, fit)
 }
 
 fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
-    for (element, service) in sheet.services() {
+    let appliances = [ServiceKind::Furnace, ServiceKind::WaterHeater];
+    for (element, service) in sheet.services().filter(|(_, s)| appliances.contains(&s.kind)) {
         out.extend(judge(sheet, element, service));
     }
 }
 
 fn judge(sheet: &Sheet<'_>, element: &Element, service: &ServicePoint) -> Option<Finding> {
-    let (space, fit, citation) = measure(sheet, element.id, service)?;
+    let keep = sheet.keep(element.id)?;
     let demand = Demand {
         slug: RULE.slug,
-        citation,
-        space,
+        citation: sheet.book.cite(slug(service.kind)),
+        space: keep.space,
         title: format!("Too little service space before {}", called(sheet, element.id)),
         why: "Whoever services it kneels there with tools and the parts beside them.",
     };
-    clear_box::finding(sheet, element, service, &fit, demand)
+    clear_box::finding(sheet, element, service, &keep.fit, demand)
 }
 
 #[cfg(test)]

@@ -50,7 +50,7 @@ Move the partition or the furnishing that stands in the way by what is missing.
 pub(super) fn measure(sheet: &Sheet<'_>, id: ElementId, service: &ServicePoint) -> (Space, Fit) {
     let space = Space {
         width: service.width,
-        depth: sheet.book.len("cleanout-clearance").value,
+        depth: sheet.book.length("cleanout-clearance"),
         bottom: service.bottom.max(sheet.plan().site.floor_build),
         top: service.bottom + service.height,
     };
@@ -73,15 +73,15 @@ fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
 const WHY: &str = "A drain snake is fed in straight; in less room the drain can't be cleared.";
 
 fn sideways(sheet: &Sheet<'_>, element: &Element, service: &ServicePoint) -> Option<Finding> {
-    let (space, fit) = measure(sheet, element.id, service);
+    let keep = sheet.keep(element.id)?;
     let demand = Demand {
         slug: RULE.slug,
         citation: sheet.book.cite("cleanout-clearance"),
-        space,
+        space: keep.space,
         title: format!("Too little room before {}", called(sheet, element.id)),
         why: WHY,
     };
-    clear_box::finding(sheet, element, service, &fit, demand)
+    clear_box::finding(sheet, element, service, &keep.fit, demand)
 }
 
 /// A cleanout in the floor: the height up to the lowest thing over it.

@@ -6,7 +6,6 @@ use crate::rules::rooms::words::called;
 use crate::{Finding, Group, Rule, Sheet};
 
 use super::clear_box::{self, Demand};
-use super::panel;
 
 pub(crate) const RULE: Rule = Rule {
     slug: "disconnect-space",
@@ -41,15 +40,15 @@ Move the partition or the furnishing that stands in the way by what is missing.
 
 fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
     for (element, service) in sheet.services().filter(|(_, s)| s.kind == ServiceKind::Disconnect) {
+        let Some(keep) = sheet.keep(element.id) else { continue };
         let demand = Demand {
             slug: RULE.slug,
             citation: sheet.book.cite("disconnect-space"),
-            space: panel::working_space(sheet, service),
+            space: keep.space,
             title: format!("Too little space before {}", called(sheet, element.id)),
             why: "A disconnect is often worked on while one side of it is live.",
         };
-        let fit = panel::fit(sheet, element.id, service);
-        let finding = clear_box::finding(sheet, element, service, &fit, demand);
+        let finding = clear_box::finding(sheet, element, service, &keep.fit, demand);
         out.extend(finding.map(|f| f.assuming("it is worked on while it is live")));
     }
 }

@@ -43,7 +43,7 @@ Move the partition or the furnishing that stands in the way by what is missing.
 
 /// The space before a filter and how it fits.
 pub(super) fn measure(sheet: &Sheet<'_>, id: ElementId, service: &ServicePoint) -> (Space, Fit) {
-    let more = sheet.book.len("filter-pull-out").value;
+    let more = sheet.book.length("filter-pull-out");
     let space = Space {
         width: service.width,
         depth: service.width + more,
@@ -64,15 +64,15 @@ fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
 }
 
 fn judge(sheet: &Sheet<'_>, element: &Element, service: &ServicePoint) -> Option<Finding> {
-    let (space, fit) = measure(sheet, element.id, service);
+    let keep = sheet.keep(element.id)?;
     let demand = Demand {
         slug: RULE.slug,
         citation: sheet.book.cite("filter-pull-out"),
-        space,
+        space: keep.space,
         title: format!("No room to pull {} out", called(sheet, element.id)),
         why: "A filter comes out straight; where it can't, it is not changed.",
     };
-    let finding = clear_box::finding(sheet, element, service, &fit, demand)?;
+    let finding = clear_box::finding(sheet, element, service, &keep.fit, demand)?;
     Some(Finding { severity: Severity::Advice, ..finding })
 }
 

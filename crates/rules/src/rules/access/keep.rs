@@ -1,4 +1,4 @@
-//! The keep-clear boxes of service points, as the rules of this family measure them.
+//! The spaces before service points, each measured once for all rules, and the keep-clear boxes of them.
 
 use geometry::Ring;
 use measure::Len;
@@ -13,86 +13,95 @@ use super::{
     water_meter_space,
 };
 
+/// The space before a service point and how it fits.
+#[derive(Clone, Debug)]
+pub(crate) struct Keep {
+    pub service: ElementId,
+    /// The rule that asks for it, and what it is for in a word or two.
+    pub rule: &'static str,
+    pub word: &'static str,
+    pub space: Space,
+    pub fit: Fit,
+    /// At a panel: the clear height over it at the place where it is highest, and that place.
+    pub head: Option<(Len, Ring)>,
+}
+
+/// The spaces before all service points that ask for one, in the order of their ids.
+pub(crate) fn keeps(sheet: &Sheet<'_>) -> Vec<Keep> {
+    sheet.services().filter_map(|(element, service)| of(sheet, element, service)).collect()
+}
+
+fn of(sheet: &Sheet<'_>, element: &Element, service: &ServicePoint) -> Option<Keep> {
+    let id = element.id;
+    let (rule, word, (space, fit)) = match service.kind {
+        ServiceKind::Panel => ("panel-depth", "working space", panel::measure(sheet, id, service)),
+        ServiceKind::Disconnect => {
+            ("disconnect-space", "working space", panel::measure(sheet, id, service))
+        }
+        ServiceKind::Furnace | ServiceKind::WaterHeater => {
+            let measured = appliance_service_space::measure(sheet, id, service);
+            ("appliance-service-space", "service space", measured)
+        }
+        ServiceKind::Cleanout if service.mount != Mount::Floor => {
+            let measured = cleanout_clearance::measure(sheet, id, service);
+            ("cleanout-clearance", "rodding space", measured)
+        }
+        ServiceKind::WaterMeter => {
+            ("water-meter-space", "meter space", water_meter_space::measure(sheet, id, service))
+        }
+        ServiceKind::AirFilter => {
+            ("filter-pull-out", "pull-out space", filter_pull_out::measure(sheet, id, service))
+        }
+        _ => return None,
+    };
+    let head = (service.kind == ServiceKind::Panel).then(|| panel::head(sheet, &fit));
+    Some(Keep { service: id, rule, word, space, fit, head })
+}
+
 /// Every keep-clear box, by service point.
 pub(crate) fn keep_clears(sheet: &Sheet<'_>) -> Vec<KeepClear> {
     let mut boxes = Vec::new();
-    for (element, service) in sheet.services() {
-        of(sheet, element, service, &mut boxes);
+    for keep in sheet.keeps() {
+        boxes.push(keep.boxed(sheet));
+        let element = sheet.plan().get(keep.service);
+        if let Some(plan::Body::Service(service)) = element.map(|e| &e.body)
+            && service.kind == ServiceKind::Panel
+        {
+            boxes.push(dedicated(sheet, keep.service, service));
+        }
     }
     boxes
 }
 
-fn of(sheet: &Sheet<'_>, element: &Element, service: &ServicePoint, boxes: &mut Vec<KeepClear>) {
-    let id = element.id;
-    match service.kind {
-        ServiceKind::Panel => {
-            boxes.push(working(sheet, id, service));
-            boxes.push(dedicated(sheet, id, service));
+impl Keep {
+    /// The box at the place where it is clear, and at a panel highest.
+    fn boxed(&self, sheet: &Sheet<'_>) -> KeepClear {
+        let floor = sheet.plan().site.floor_build;
+        let low = self.head.as_ref().is_some_and(|(height, _)| *height + floor < self.space.top);
+        let ring = self.head.as_ref().map_or(&self.fit.ring, |(_, ring)| ring);
+        KeepClear {
+            service: self.service,
+            rule: self.rule,
+            word: self.word,
+            ring: ring.clone(),
+            bottom: self.space.bottom,
+            top: self.space.top,
+            breached: low || !self.fit.is_clear(),
         }
-        ServiceKind::Disconnect => {
-            let space = panel::working_space(sheet, service);
-            let fit = panel::fit(sheet, id, service);
-            boxes.push(fitted(id, "disconnect-space", "working space", space, fit));
-        }
-        ServiceKind::Furnace | ServiceKind::WaterHeater => {
-            let measured = appliance_service_space::measure(sheet, id, service);
-            boxes.extend(measured.map(|(space, fit, _)| {
-                fitted(id, "appliance-service-space", "service space", space, fit)
-            }));
-        }
-        ServiceKind::Cleanout if service.mount != Mount::Floor => {
-            let (space, fit) = cleanout_clearance::measure(sheet, id, service);
-            boxes.push(fitted(id, "cleanout-clearance", "rodding space", space, fit));
-        }
-        ServiceKind::WaterMeter => {
-            let (space, fit) = water_meter_space::measure(sheet, id, service);
-            boxes.push(fitted(id, "water-meter-space", "meter space", space, fit));
-        }
-        ServiceKind::AirFilter => {
-            let (space, fit) = filter_pull_out::measure(sheet, id, service);
-            boxes.push(fitted(id, "filter-pull-out", "pull-out space", space, fit));
-        }
-        _ => {}
     }
-}
-
-fn fitted(
-    service: ElementId,
-    rule: &'static str,
-    word: &'static str,
-    space: Space,
-    fit: Fit,
-) -> KeepClear {
-    let breached = !fit.is_clear();
-    boxed(service, rule, word, fit.ring, (space.bottom, space.top), breached)
-}
-
-fn boxed(
-    service: ElementId,
-    rule: &'static str,
-    word: &'static str,
-    ring: Ring,
-    (bottom, top): (Len, Len),
-    breached: bool,
-) -> KeepClear {
-    KeepClear { service, rule, word, ring, bottom, top, breached }
-}
-
-/// The working space of a panel, at the place where it is clear and highest.
-fn working(sheet: &Sheet<'_>, id: ElementId, service: &ServicePoint) -> KeepClear {
-    let space = panel::working_space(sheet, service);
-    let fit = panel::fit(sheet, id, service);
-    let (height, ring) = panel::head(sheet, &fit);
-    let low = height + sheet.plan().site.floor_build < space.top;
-    let breached = low || !fit.is_clear();
-    boxed(id, "panel-depth", "working space", ring, (space.bottom, space.top), breached)
 }
 
 fn dedicated(sheet: &Sheet<'_>, id: ElementId, service: &ServicePoint) -> KeepClear {
     let (ring, bottom, top) = panel_dedicated_space::column(sheet, service);
-    let top = top.min(sheet.plan().site.joist_underside).max(bottom);
-    let breached = !panel_dedicated_space::foreign(sheet, id, service).is_empty();
-    boxed(id, "panel-dedicated-space", "dedicated space", ring, (bottom, top), breached)
+    KeepClear {
+        service: id,
+        rule: "panel-dedicated-space",
+        word: "dedicated space",
+        ring,
+        bottom,
+        top: top.min(sheet.plan().site.joist_underside).max(bottom),
+        breached: !panel_dedicated_space::foreign(sheet, id, service).is_empty(),
+    }
 }
 
 #[cfg(test)]

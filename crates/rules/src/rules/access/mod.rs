@@ -39,7 +39,7 @@ mod ways;
 
 use crate::Rule;
 
-pub(crate) use keep::keep_clears;
+pub(crate) use keep::{Keep, keep_clears, keeps};
 
 pub(super) const RULES: &[Rule] = &[
     panel_depth::RULE,

@@ -8,6 +8,7 @@ use space::{Facts, Solid, SolidKind};
 
 use crate::Sheet;
 use crate::front::{Face, Fit, Space};
+use crate::rules::Keep;
 
 /// The panels of a plan.
 pub(super) fn panels<'a>(
@@ -16,28 +17,37 @@ pub(super) fn panels<'a>(
     sheet.services().filter(|(_, s)| s.kind == ServiceKind::Panel)
 }
 
+/// The panels of a plan with their working spaces.
+pub(super) fn spaces<'s>(
+    sheet: &'s Sheet<'_>,
+) -> impl Iterator<Item = (&'s Element, &'s ServicePoint, &'s Keep)> {
+    panels(sheet).filter_map(|(element, panel)| Some((element, panel, sheet.keep(element.id)?)))
+}
+
 /// The working space before electrical equipment: as wide as the book or the equipment asks, as deep as
 /// the book asks, from the floor to the book's height or the equipment's top.
 pub(super) fn working_space(sheet: &Sheet<'_>, equipment: &ServicePoint) -> Space {
     let floor = sheet.plan().site.floor_build;
     let book = sheet.book;
     Space {
-        width: book.len("panel-width").value.max(equipment.width),
-        depth: book.len("panel-depth").value,
+        width: book.length("panel-width").max(equipment.width),
+        depth: book.length("panel-depth"),
         bottom: floor,
-        top: (floor + book.len("panel-height").value).max(equipment.bottom + equipment.height),
+        top: (floor + book.length("panel-height")).max(equipment.bottom + equipment.height),
     }
 }
 
-/// How the working space fits between what stands on the floor and hangs on the walls.
-pub(super) fn fit(sheet: &Sheet<'_>, id: ElementId, equipment: &ServicePoint) -> Fit {
+/// The working space and how it fits between what stands on the floor and hangs on the walls.
+pub(super) fn measure(sheet: &Sheet<'_>, id: ElementId, equipment: &ServicePoint) -> (Space, Fit) {
     let face = Face::of(equipment.placed());
-    let allowed = sheet.book.len("panel-projection").value;
-    face.fit(sheet.facts, working_space(sheet, equipment), |solid| {
+    let space = working_space(sheet, equipment);
+    let allowed = sheet.book.length("panel-projection");
+    let fit = face.fit(sheet.facts, space, |solid| {
         solid.element == id
             || flush(sheet.facts, solid)
             || (electrical(sheet.facts, solid) && projection(&face, &solid.ring) <= allowed)
-    })
+    });
+    (space, fit)
 }
 
 /// The clear height over the working space at the place where it is highest, and that place.

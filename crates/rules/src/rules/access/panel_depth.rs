@@ -41,8 +41,8 @@ Move the partition or the furnishing that stands in the way by what is missing.
 };
 
 fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
-    for (element, service) in panel::panels(sheet) {
-        let fit = panel::fit(sheet, element.id, service);
+    for (element, service, keep) in panel::spaces(sheet) {
+        let fit = &keep.fit;
         let Some(short) = fit.short else { continue };
         let limit = sheet.book.len("panel-depth");
         let face = Face::of(service.placed());
@@ -61,7 +61,7 @@ fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
             "Whoever works on a live panel needs room to step back from it.",
         )
         .figures(Quantity::Len(short), Quantity::Len(limit.value))
-        .at(face.breach(&fit));
+        .at(face.breach(fit));
         let finding = match fit.within.iter().find(in_front) {
             Some(nearest) => {
                 let (from, to) = face.distance(nearest);

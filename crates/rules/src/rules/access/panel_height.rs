@@ -42,13 +42,12 @@ None is offered: raising a duct or a beam is work for its own trade.
 
 fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
     let floor = sheet.plan().site.floor_build;
-    for (element, service) in panel::panels(sheet) {
-        let limit = sheet.book.len("panel-height");
-        let required = panel::working_space(sheet, service).top - floor;
-        let (height, ring) = panel::head(sheet, &panel::fit(sheet, element.id, service));
-        if height >= required {
+    for (element, _, keep) in panel::spaces(sheet) {
+        let required = keep.space.top - floor;
+        let Some((height, ring)) = keep.head.clone().filter(|(height, _)| *height < required)
+        else {
             continue;
-        }
+        };
         let region = Shape { outer: ring.clone(), holes: Vec::new() };
         let mut elements = vec![element.id];
         let over = sheet.facts.overheads_near(region.bounds());
@@ -56,7 +55,7 @@ fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
         let title = format!("Too little height in front of electrical panel {}", element.name());
         let finding = Finding::new(
             Severity::Correction,
-            limit.citation,
+            sheet.book.cite("panel-height"),
             RULE.slug,
             elements,
             Phrase::text(title),

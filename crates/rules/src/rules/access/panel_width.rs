@@ -39,8 +39,8 @@ Move the partition or the furnishing that stands beside the panel by what is mis
 };
 
 fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
-    for (element, service) in panel::panels(sheet) {
-        let fit = panel::fit(sheet, element.id, service);
+    for (element, service, keep) in panel::spaces(sheet) {
+        let fit = &keep.fit;
         let Some(narrow) = &fit.narrow else { continue };
         let limit = sheet.book.len("panel-width");
         let required = limit.value.max(service.width);
@@ -57,7 +57,7 @@ fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
             "Whoever works on a live panel needs room for both arms and a way to step aside.",
         )
         .figures(Quantity::Len(narrow.width()), Quantity::Len(required))
-        .at(face.breach(&fit))
+        .at(face.breach(fit))
         .at(Place::Span(face.point(narrow.from, narrow.out), face.point(narrow.to, narrow.out)));
         out.push(judge::unless_existing(sheet, finding));
     }

@@ -46,11 +46,11 @@ const WHY: &str = "The utility reads it, changes it and shuts the water off ther
 
 /// The space before a meter and how it fits.
 pub(super) fn measure(sheet: &Sheet<'_>, id: ElementId, service: &ServicePoint) -> (Space, Fit) {
-    let around = sheet.book.len("water-meter-around").value;
+    let around = sheet.book.length("water-meter-around");
     let floor = sheet.plan().site.floor_build;
     let space = Space {
         width: service.width,
-        depth: sheet.book.len("water-meter-front").value,
+        depth: sheet.book.length("water-meter-front"),
         bottom: floor.max(service.bottom - around),
         top: service.bottom + service.height + around,
     };
@@ -74,10 +74,10 @@ fn judge(sheet: &Sheet<'_>, element: &Element, service: &ServicePoint) -> Option
     if closed_in.is_some() {
         return closed_in;
     }
-    let (space, fit) = measure(sheet, element.id, service);
+    let keep = sheet.keep(element.id)?;
     let title = format!("Too little space before {}", called(sheet, element.id));
-    let demand = Demand { slug: RULE.slug, citation, space, title, why: WHY };
-    clear_box::finding(sheet, element, service, &fit, demand)
+    let demand = Demand { slug: RULE.slug, citation, space: keep.space, title, why: WHY };
+    clear_box::finding(sheet, element, service, &keep.fit, demand)
 }
 
 fn remedies(finding: &Finding, sheet: &Sheet<'_>) -> Vec<crate::Remedy> {

@@ -25,36 +25,49 @@ struct Link {
     right: Option<RoomIndex>,
 }
 
-/// The best way to a room: the one whose narrowest door is the widest. One comes in where a stair's foot is or an
-/// outside door opens; in a plan without either, from any room next door.
-pub(super) fn to(sheet: &Sheet<'_>, room: RoomIndex) -> Way {
-    let links = links(sheet);
-    let arrivals = arrivals(sheet, &links);
-    if arrivals.contains(&room) {
-        return Way::Here;
+/// The doors of a plan, and the rooms where one comes in.
+pub(super) struct Ways {
+    /// The widest first; of equally wide ones the first by id.
+    links: Vec<Link>,
+    arrivals: Vec<RoomIndex>,
+}
+
+impl Ways {
+    pub fn new(sheet: &Sheet<'_>) -> Ways {
+        let mut links = links(sheet);
+        let arrivals = arrivals(sheet, &links);
+        links.sort_by_key(|link| (std::cmp::Reverse(link.clear), link.door));
+        Ways { links, arrivals }
     }
-    // Grow outwards from the room, always through the widest door at its edge, until one comes in.
-    let mut reached = vec![room];
-    let mut narrowest: Option<(Len, ElementId)> = None;
-    loop {
-        let beyond = |link: &&Link| {
-            let (left, right) = (link.left, link.right);
-            let inside = |r: Option<RoomIndex>| r.is_some_and(|r| reached.contains(&r));
-            inside(left) != inside(right)
-        };
-        // Of equally wide doors the first by id.
-        let widest = links.iter().rev().filter(beyond).max_by_key(|link| link.clear);
-        let Some(link) = widest else { return Way::None };
-        if narrowest.is_none_or(|(clear, _)| link.clear < clear) {
-            narrowest = Some((link.clear, link.door));
+
+    /// The best way to a room: the one whose narrowest door is the widest. One comes in where a stair's foot
+    /// is or an outside door opens; in a plan without either, from any room next door.
+    pub fn to(&self, room: RoomIndex) -> Way {
+        let Ways { links, arrivals } = self;
+        if arrivals.contains(&room) {
+            return Way::Here;
         }
-        let inside = |r: &RoomIndex| reached.contains(r);
-        let next = [link.left, link.right].into_iter().flatten().find(|r| !inside(r));
-        let there = next.is_none_or(|r| arrivals.is_empty() || arrivals.contains(&r));
-        if let (true, Some((clear, narrowest))) = (there, narrowest) {
-            return Way::Through { narrowest, clear };
+        // Grow outwards from the room, always through the widest door at its edge, until one comes in.
+        let mut reached = vec![room];
+        let mut narrowest: Option<(Len, ElementId)> = None;
+        loop {
+            let beyond = |link: &&Link| {
+                let (left, right) = (link.left, link.right);
+                let inside = |r: Option<RoomIndex>| r.is_some_and(|r| reached.contains(&r));
+                inside(left) != inside(right)
+            };
+            let Some(link) = links.iter().find(beyond) else { return Way::None };
+            if narrowest.is_none_or(|(clear, _)| link.clear < clear) {
+                narrowest = Some((link.clear, link.door));
+            }
+            let inside = |r: &RoomIndex| reached.contains(r);
+            let next = [link.left, link.right].into_iter().flatten().find(|r| !inside(r));
+            let there = next.is_none_or(|r| arrivals.is_empty() || arrivals.contains(&r));
+            if let (true, Some((clear, narrowest))) = (there, narrowest) {
+                return Way::Through { narrowest, clear };
+            }
+            reached.extend(next);
         }
-        reached.extend(next);
     }
 }
 

@@ -12,7 +12,7 @@ use crate::testing::{Sample, at, inch};
 fn of(sample: &Sample, room_use: RoomUse) -> Vec<Demand> {
     let (facts, book) = (sample.facts(), sample.book());
     assert_eq!(facts.rooms.len(), 1);
-    demands(&Sheet { facts: &facts, book: &book }, RoomIndex(0), room_use)
+    demands(&Sheet::new(&facts, &book), RoomIndex(0), room_use)
 }
 
 fn met(demands: &[Demand], start: &str) -> Option<Met> {
