@@ -4,7 +4,7 @@ use drawing::{Anchor, Marks, Stroke, Tone, size};
 use plan::Body;
 
 use crate::arc::reading_angle;
-use crate::labels::{Label, Line, Placer, Rank, Spot, beside};
+use crate::labels::{ANY_SIZE, Label, Line, Placer, Rank, Spot, beside};
 use crate::picture::Canvas;
 use crate::walls::quad_of;
 
@@ -47,6 +47,7 @@ pub(crate) fn draw(
             forms: vec![vec![Line::plain(furnishing.name.clone(), size::SMALL, Tone::Ink)]],
             spots,
             within: Some(q.to_vec()),
+            most: ANY_SIZE,
             plate: None,
         };
         labels.push(if inside.can_fit() {

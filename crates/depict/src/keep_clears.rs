@@ -5,7 +5,7 @@ use plan::ElementId;
 use rules::{KeepClear, Place, Severity};
 
 use crate::findings;
-use crate::labels::{Label, Line, Placer, Rank, Spot};
+use crate::labels::{ANY_SIZE, Label, Line, Placer, Rank, Spot};
 use crate::outlines::middle;
 use crate::picture::Canvas;
 
@@ -91,6 +91,7 @@ fn word(
         forms: vec![vec![Line::plain(word, size::SMALL, tone)]],
         spots,
         within: Some(ring),
+        most: ANY_SIZE,
         plate: Some(Tone::Slab),
     }
 }

@@ -63,6 +63,8 @@ pub(crate) struct Label {
     pub spots: Vec<Spot>,
     /// A form in a spot counts only when the region (on the screen) holds all its corners.
     pub within: Option<Vec<P>>,
+    /// A form wider or higher than this is passed over.
+    pub most: (f32, f32),
     /// Put behind the words, where they stand on a hatch.
     pub plate: Option<Tone>,
 }
@@ -80,6 +82,9 @@ impl Label {
     }
 }
 
+/// Any size of form.
+pub(crate) const ANY_SIZE: (f32, f32) = (f32::INFINITY, f32::INFINITY);
+
 /// No element: an obstacle to every label.
 pub(crate) const NOBODY: u32 = u32::MAX;
 
@@ -90,7 +95,36 @@ const AIR: f32 = 2.0;
 #[derive(Clone, Copy, Debug)]
 struct Obstacle {
     quad: [P; 4],
+    /// The level box round it: a quick test before the exact one.
+    low: P,
+    high: P,
+    /// It is that box.
+    level: bool,
     owner: u32,
+}
+
+impl Obstacle {
+    fn new(quad: [P; 4], owner: u32) -> Obstacle {
+        let (low, high) = level_box(&quad);
+        Obstacle { quad, low, high, level: is_level(&quad), owner }
+    }
+}
+
+/// Whether every side is level or upright.
+fn is_level(quad: &[P; 4]) -> bool {
+    (0..4).all(|i| {
+        let (p, q) = (quad[i], quad[(i + 1) % 4]);
+        p.x == q.x || p.y == q.y
+    })
+}
+
+fn level_box(quad: &[P; 4]) -> (P, P) {
+    let (mut low, mut high) = (quad[0], quad[0]);
+    for p in &quad[1..] {
+        low = P::new(low.x.min(p.x), low.y.min(p.y));
+        high = P::new(high.x.max(p.x), high.y.max(p.y));
+    }
+    (low, high)
 }
 
 /// Where words may not go.
@@ -108,12 +142,12 @@ impl Placer {
 
     /// Nothing may be written here (except by the owner).
     pub fn block(&mut self, quad: [P; 4], owner: u32) {
-        self.hard.put(Obstacle { quad, owner });
+        self.hard.put(Obstacle::new(quad, owner));
     }
 
     /// Better not to write here.
     pub fn avoid(&mut self, quad: [P; 4], owner: u32) {
-        self.soft.put(Obstacle { quad, owner });
+        self.soft.put(Obstacle::new(quad, owner));
     }
 
     /// Whether nothing blocks a region; then it is taken.
@@ -152,6 +186,9 @@ impl Placer {
         let mut second_best = None;
         for (index, lines) in label.forms.iter().enumerate() {
             let form = Form { index, size: block_size(lines) };
+            if form.size.0 > label.most.0 || form.size.1 > label.most.1 {
+                continue;
+            }
             for spot in &label.spots {
                 let quad = block_corners(&form.size, spot, 0.0);
                 let on_screen = quad
@@ -212,6 +249,10 @@ fn block_corners(size: &(f32, f32), spot: &Spot, air: f32) -> [P; 4] {
         Anchor::End => -size.0,
     } - air;
     let (right, half) = (left + size.0 + 2.0 * air, size.1 / 2.0 + air / 2.0);
+    if spot.angle == 0.0 {
+        return [(left, -half), (right, -half), (right, half), (left, half)]
+            .map(|(x, y)| spot.at.by(x, y));
+    }
     let (sin, cos) = libm::sincosf(-spot.angle.to_radians());
     [(left, -half), (right, -half), (right, half), (left, half)]
         .map(|(x, y)| spot.at.by(x * cos - y * sin, x * sin + y * cos))
@@ -233,13 +274,21 @@ fn holds(ring: &[P], p: P) -> bool {
 #[derive(Clone, Debug)]
 struct Cells {
     all: Vec<Obstacle>,
-    cells: Vec<Vec<u32>>,
+    cells: Vec<Vec<Entry>>,
     columns: usize,
     rows: usize,
 }
 
+/// An obstacle in a cell; the box is kept here since most tests end with it.
+#[derive(Clone, Copy, Debug)]
+struct Entry {
+    low: P,
+    high: P,
+    index: u32,
+}
+
 /// Side of a cell in points.
-const CELL: f32 = 64.0;
+const CELL: f32 = 48.0;
 
 impl Cells {
     fn new(size: (f32, f32)) -> Cells {
@@ -249,16 +298,11 @@ impl Cells {
     }
 
     /// The cells that the box round a region meets; what lies off the screen counts for the border cells.
-    fn reach(&self, quad: &[P; 4]) -> impl Iterator<Item = usize> + use<> {
-        let cell = |v: f32, n: usize| ((v / CELL).floor().clamp(0.0, (n - 1) as f32)) as usize;
-        let fold = |f: fn(f32, f32) -> f32, get: fn(&P) -> f32| {
-            quad.iter().skip(1).map(get).fold(get(&quad[0]), f)
-        };
-        let (x0, x1) = (fold(f32::min, |p| p.x), fold(f32::max, |p| p.x));
-        let (y0, y1) = (fold(f32::min, |p| p.y), fold(f32::max, |p| p.y));
+    fn reach(&self, low: P, high: P) -> impl Iterator<Item = usize> + use<> {
+        let cell = |v: f32, n: usize| ((v / CELL).clamp(0.0, (n - 1) as f32)) as usize;
         let columns = self.columns;
-        let (c0, c1) = (cell(x0, columns), cell(x1, columns));
-        let (r0, r1) = (cell(y0, self.rows), cell(y1, self.rows));
+        let (c0, c1) = (cell(low.x, columns), cell(high.x, columns));
+        let (r0, r1) = (cell(low.y, self.rows), cell(high.y, self.rows));
         (r0..=r1).flat_map(move |r| (c0..=c1).map(move |c| r * columns + c))
     }
 
@@ -267,21 +311,33 @@ impl Cells {
             return;
         }
         let index = self.all.len() as u32;
-        for cell in self.reach(&obstacle.quad) {
-            self.cells[cell].push(index);
+        for cell in self.reach(obstacle.low, obstacle.high) {
+            self.cells[cell].push(Entry { low: obstacle.low, high: obstacle.high, index });
         }
         self.all.push(obstacle);
     }
 
     fn free(&self, quad: &[P; 4], owner: u32) -> bool {
-        self.reach(quad).all(|cell| {
-            self.cells[cell].iter().all(|&i| {
-                let other = &self.all[i as usize];
-                (other.owner == owner && owner != NOBODY) || !overlap(quad, &other.quad)
+        let (low, high) = level_box(quad);
+        let level = is_level(quad);
+        self.reach(low, high).all(|cell| {
+            self.cells[cell].iter().all(|entry| {
+                let apart = entry.high.x <= low.x + HAIR
+                    || entry.low.x >= high.x - HAIR
+                    || entry.high.y <= low.y + HAIR
+                    || entry.low.y >= high.y - HAIR;
+                apart || {
+                    let other = &self.all[entry.index as usize];
+                    let own = other.owner == owner && owner != NOBODY;
+                    own || !((level && other.level) || overlap(quad, &other.quad))
+                }
             })
         })
     }
 }
+
+/// Regions that share no more than this, in points, only touch.
+const HAIR: f32 = 0.02;
 
 /// Whether two convex quadrilaterals have more than a hair in common: a separating axis is sought among
 /// the normals of their edges.
@@ -301,7 +357,7 @@ pub(crate) fn overlap(a: &[P; 4], b: &[P; 4]) -> bool {
                     })
             };
             let ((a0, a1), (b0, b1)) = (reach(a), reach(b));
-            let hair = 0.02 * (nx * nx + ny * ny).sqrt();
+            let hair = HAIR * (nx * nx + ny * ny).sqrt();
             a1 <= b0 + hair || b1 <= a0 + hair
         })
     };
@@ -355,6 +411,7 @@ mod tests {
             forms: vec![vec![Line::plain(text, 10.0, Tone::Ink)]],
             spots: beside(P::new(x, y), 4.0),
             within: None,
+            most: ANY_SIZE,
             plate: None,
         }
     }

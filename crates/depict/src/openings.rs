@@ -8,7 +8,7 @@ use plan::{Body, Element, State};
 use space::{Leaf, OpeningFacts};
 
 use crate::arc::{quarter, reading_angle};
-use crate::labels::{Label, Line, NOBODY, Placer, Rank, Spot, strip};
+use crate::labels::{ANY_SIZE, Label, Line, NOBODY, Placer, Rank, Spot, strip};
 use crate::picture::Canvas;
 
 /// A leaf is drawn this thick: 1 3/8 in, the usual inside door (common practice, no source).
@@ -265,6 +265,7 @@ fn label(
         forms,
         spots,
         within: None,
+        most: ANY_SIZE,
         plate: None,
     }
 }

@@ -7,7 +7,7 @@ use plan::{Body, ElementId};
 use space::OverheadFacts;
 
 use crate::arc::reading_angle;
-use crate::labels::{Label, Line, Placer, Rank, Spot, strip};
+use crate::labels::{ANY_SIZE, Label, Line, Placer, Rank, Spot, strip};
 use crate::picture::Canvas;
 
 pub(crate) fn draw(
@@ -92,6 +92,7 @@ fn label(canvas: &Canvas<'_>, overhead: &OverheadFacts, ring: &[P]) -> Label {
         forms: vec![line(format!("{word} {clear} clear")), line(format!("{word} {clear}"))],
         spots,
         within: None,
+        most: ANY_SIZE,
         plate: None,
     }
 }

@@ -7,7 +7,7 @@ use plan::Body;
 use plan::element::RoomTag;
 use space::{Room, RoomIndex};
 
-use crate::labels::{Label, Line, NOBODY, Rank, Spot};
+use crate::labels::{ANY_SIZE, Label, Line, NOBODY, Rank, Spot};
 use crate::picture::Canvas;
 
 pub(crate) fn labels(canvas: &Canvas<'_>, labels: &mut Vec<Label>) {
@@ -65,6 +65,7 @@ fn label(canvas: &Canvas<'_>, room: &Room) -> Label {
         vec![head(size::BODY), small(area)],
         vec![head(size::SMALL)],
     ];
+    let all = room.shape.bounds();
     let tag = room.tag.and_then(|id| canvas.scene.facts.plan.get(id)).map(|e| &e.body);
     let preferred = match tag {
         Some(Body::RoomTag(tag)) => tag.at,
@@ -77,13 +78,14 @@ fn label(canvas: &Canvas<'_>, room: &Room) -> Label {
         forms,
         spots: spots(canvas, &room.shape, preferred, room.label_at),
         within: None,
+        most: (canvas.view.points(all.width()), canvas.view.points(all.height())),
         plate: None,
     }
 }
 
 /// The tag's own place, the middle of the room, then a lattice over the room by nearness to the tag.
 fn spots(canvas: &Canvas<'_>, shape: &Shape, preferred: Pt, middle: Pt) -> Vec<Spot> {
-    const LATTICE: i64 = 8;
+    const LATTICE: i64 = 6;
     let seen = canvas.view.bounds();
     let all = shape.bounds();
     // Only the part on the screen.
@@ -124,6 +126,7 @@ fn astray(canvas: &Canvas<'_>, origin: String, owner: u32, tag: &RoomTag) -> Lab
         forms: vec![vec![head.clone(), open], vec![head]],
         spots: spots.to_vec(),
         within: None,
+        most: ANY_SIZE,
         plate: None,
     }
 }
@@ -154,6 +157,7 @@ pub(crate) fn notes(canvas: &Canvas<'_>, labels: &mut Vec<Label>, marks: &mut dr
             forms: vec![lines],
             spots: crate::labels::beside(at, 1.0),
             within: None,
+            most: ANY_SIZE,
             plate: None,
         });
     }

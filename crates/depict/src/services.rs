@@ -5,7 +5,7 @@ use plan::element::{Mount, ServicePoint};
 use plan::{Body, Element};
 
 use crate::glyphs::{self, Pose, is_true_size};
-use crate::labels::{Label, Line, Placer, Rank, Spot, beside, square};
+use crate::labels::{ANY_SIZE, Label, Line, Placer, Rank, Spot, beside, square};
 use crate::picture::Canvas;
 
 /// Half size of a symbol that stands for a small thing, in points: least and most.
@@ -109,6 +109,7 @@ fn label(element: &Element, point: &ServicePoint, pose: &Pose) -> Label {
         forms: vec![line(word)],
         spots,
         within: None,
+        most: ANY_SIZE,
         plate: None,
     }
 }

@@ -6,7 +6,7 @@ use plan::Body;
 use plan::element::Stair;
 
 use crate::arc::reading_angle;
-use crate::labels::{Label, Line, Placer, Rank, Spot};
+use crate::labels::{ANY_SIZE, Label, Line, Placer, Rank, Spot};
 use crate::picture::Canvas;
 use crate::walls::quad_of;
 
@@ -109,6 +109,7 @@ fn label(origin: String, owner: u32, stair: &Stair, q: &[P; 4]) -> Label {
             Spot::new(before(22.0), Anchor::Middle),
         ],
         within: None,
+        most: ANY_SIZE,
         plate: None,
     }
 }

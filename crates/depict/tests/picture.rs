@@ -396,3 +396,33 @@ fn new_work_is_hatched_in_print_and_tinted_else() {
     };
     assert!(hatches(true) && !hatches(false));
 }
+
+/// A small plan as text: what every mark of a partition with a door is, and where.
+#[test]
+fn a_partition_with_a_door_as_text() {
+    let mut s = sample::Sample::default();
+    let wall = s.partition((0, 0), (100, 0));
+    s.door(wall, 20, plan::element::DoorOperation::Hinged);
+    let facts = space::derive(&s.done());
+    let mut view = View::fit(Bounds::EMPTY, (300.0, 200.0), 0.0);
+    view.scale = 1.0 / f64::from(Len::PER_INCH);
+    view.origin = (-50.0 * 8128.0, 100.0 * 8128.0);
+    let picture = picture(&view, &Scene::new(&facts));
+    assert_eq!(
+        dump(&picture.marks.under("W1")),
+        "fill NewFill 1.00 50.0,102.3 70.0,102.3 70.0,97.8 50.0,97.8\n\
+         outline NewFill 0.8 50.0,102.3 70.0,102.3 70.0,97.8 50.0,97.8\n\
+         fill NewFill 1.00 100.0,102.3 150.0,102.3 150.0,97.8 100.0,97.8\n\
+         outline NewFill 0.8 100.0,102.3 150.0,102.3 150.0,97.8 100.0,97.8\n"
+    );
+    assert_eq!(
+        dump(&picture.marks.under("new outline")),
+        "outline New 1.4 50.0,102.3 70.0,102.3 70.0,97.8 50.0,97.8\n\
+         outline New 1.4 100.0,102.3 150.0,102.3 150.0,97.8 100.0,97.8\n"
+    );
+    let door = dump(&picture.marks.under("D2"));
+    let lines: Vec<&str> = door.lines().collect();
+    assert_eq!(lines[0], "segments New 1.4 70.0,102.3 70.0,97.8; 100.0,102.3 100.0,97.8;");
+    assert!(lines[1].starts_with("line New 0.8 70.0,67.8") && lines[1].ends_with("100.0,97.8"));
+    assert_eq!(lines[2], "fill Slab 1.00 70.0,97.8 70.0,67.8 71.4,67.8 71.4,97.8");
+}
