@@ -257,3 +257,86 @@ fn along(facing: Facing, p: Pt, from: Pt) -> Len {
 fn ordered(a: Len, b: Len) -> (Len, Len) {
     if a <= b { (a, b) } else { (b, a) }
 }
+
+#[cfg(test)]
+mod tests {
+    use geometry::{Facing, Vec2};
+    use plan::element::{Column, ColumnShape};
+    use plan::{Body, State};
+    use proptest::prelude::*;
+
+    use super::*;
+    use crate::testing::{Sample, at, inch};
+
+    fn face(facing: Facing) -> Face {
+        Face { at: at(0.0, 0.0), facing, width: inch(14.0) }
+    }
+
+    fn space(width: f64, depth: f64) -> Space {
+        Space { width: inch(width), depth: inch(depth), bottom: Len::ZERO, top: inch(78.0) }
+    }
+
+    /// A square column with its sides along and across the facing, `out` before the face and `across` to the left.
+    fn column(face: &Face, out: f64, across: f64, side: f64) -> Sample {
+        let centre = face.point(inch(across), inch(out + side / 2.0));
+        let shape = ColumnShape::Square { width: inch(side), depth: inch(side) };
+        let column = Column { at: centre, shape, facing: face.facing };
+        Sample::blank().add(State::Existing, Body::Column(column))
+    }
+
+    fn fit(face: &Face, sample: &Sample, space: Space) -> Fit {
+        face.fit(&sample.facts(), space, |_| false)
+    }
+
+    #[test]
+    fn nothing_before_it_leaves_it_clear_and_in_the_middle() {
+        let face = face(Facing::NORTH);
+        let fit = fit(&face, &Sample::blank(), space(30.0, 36.0));
+        assert!(fit.is_clear());
+        let expected = [at(15.0, 0.0), at(15.0, 36.0), at(-15.0, 36.0), at(-15.0, 0.0)];
+        assert_eq!(fit.ring, expected);
+    }
+
+    #[test]
+    fn it_slides_no_farther_than_it_must() {
+        let face = face(Facing::NORTH);
+        // A column from 10 to 14 in left of the middle: the box ends at 10 in.
+        let fit = fit(&face, &column(&face, 10.0, 12.0, 4.0), space(30.0, 36.0));
+        assert!(fit.is_clear());
+        assert_eq!(fit.ring[2], face.point(inch(10.0), inch(36.0)));
+    }
+
+    #[test]
+    fn a_box_narrower_than_the_face_finds_its_place_before_it() {
+        let wide = Face { width: inch(40.0), ..face(Facing::EAST) };
+        let clear = |across: f64| fit(&wide, &column(&wide, 5.0, across, 4.0), space(30.0, 30.0));
+        assert!(clear(12.0).is_clear(), "30 in are left beside it");
+        assert_eq!(clear(11.0).short, Some(inch(5.0)));
+    }
+
+    proptest! {
+        /// A turned face measures what an upright one does: within the rounding of its corners.
+        #[test]
+        fn a_turned_face_measures_the_same(
+            x in -9i32..9, y in -9i32..9, out in 1u8..34, across in -14i8..14, side in 1u8..8,
+        ) {
+            prop_assume!((x, y) != (0, 0));
+            let facing = Facing::along(Vec2::new(x.into(), y.into())).expect("a direction");
+            let measure = |face: Face| {
+                let sample = column(&face, out.into(), across.into(), side.into());
+                fit(&face, &sample, space(30.0, 36.0))
+            };
+            let (upright, turned) = (measure(face(Facing::NORTH)), measure(face(facing)));
+            let near = |a: Len, b: Len| (a - b).abs() <= Len::from_units(4);
+            // Where sides only touch, rounding may decide either way.
+            if let (Some(a), Some(b)) = (upright.short, turned.short) {
+                prop_assert!(near(a, b), "{a:?} {b:?}");
+            }
+            if let (Some(a), Some(b)) = (&upright.narrow, &turned.narrow) {
+                prop_assert!(near(a.width(), b.width()));
+            }
+            let touches = (i32::from(across).abs() - i32::from(side) / 2 - 7).abs() <= 1;
+            prop_assert!(touches || upright.short.is_some() == turned.short.is_some());
+        }
+    }
+}

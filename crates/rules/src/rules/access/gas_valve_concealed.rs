@@ -50,7 +50,7 @@ fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
 mod tests {
     use geometry::Facing;
     use measure::Len;
-    use plan::element::{Mount, RoomUse, ServiceKind};
+    use plan::element::{AccessOpening, Mount, RoomUse, ServiceKind};
     use plan::{CeilingBuild, ElementId};
 
     use crate::testing::{Sample, at, inch};
@@ -92,6 +92,16 @@ mod tests {
     #[test]
     fn does_not_apply() {
         on_the_wall(ServiceKind::HoseBibValve, inch(4.0), true).expect_none(SLUG);
+    }
+
+    /// services.md T7 AX10: gas valve behind a snap-out panel, same room.
+    #[test]
+    fn behind_an_access_opening_it_is_reached() {
+        on_the_wall(ServiceKind::GasValve, inch(4.0), true)
+            .tune_service(|s| {
+                s.access = Some(AccessOpening { width: inch(12.0), height: inch(12.0) });
+            })
+            .expect_none(SLUG);
     }
 
     #[test]
