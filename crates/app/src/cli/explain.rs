@@ -2,7 +2,7 @@
 
 use std::io::{self, Write};
 
-use rules::{Rule, rules};
+use rules::{RULES, Rule};
 
 use super::args::ExplainArgs;
 use super::exit;
@@ -12,7 +12,7 @@ pub fn run(args: &ExplainArgs, out: &mut dyn Write, err: &mut dyn Write) -> io::
         list(out)?;
         return Ok(exit::OK);
     };
-    match rules().find(|r| r.slug == slug) {
+    match rules::rule(slug) {
         Some(rule) => {
             writeln!(out, "{}: {}\n\n{}", rule.slug, rule.title, rule.page.trim())?;
             Ok(exit::OK)
@@ -29,11 +29,9 @@ pub fn run(args: &ExplainArgs, out: &mut dyn Write, err: &mut dyn Write) -> io::
 }
 
 fn list(out: &mut dyn Write) -> io::Result<()> {
-    let width = rules().map(|r| r.slug.len()).max().unwrap_or(0);
-    let mut all: Vec<&Rule> = rules().collect();
-    all.sort_by_key(|r| r.group);
+    let width = RULES.iter().map(|r| r.slug.len()).max().unwrap_or(0);
     let mut last = None;
-    for rule in all {
+    for rule in RULES {
         if last.replace(rule.group) != Some(rule.group) {
             writeln!(out, "{}", rule.group.word())?;
         }
@@ -45,7 +43,8 @@ fn list(out: &mut dyn Write) -> io::Result<()> {
 /// The rule whose name shares most parts with what was typed.
 fn nearest(slug: &str) -> Option<&'static Rule> {
     let parts: Vec<&str> = slug.split(['-', '_', ' ']).collect();
-    rules()
+    RULES
+        .iter()
         .map(|r| (r.slug.split('-').filter(|p| parts.contains(p)).count(), r))
         .filter(|(shared, _)| *shared > 0)
         .max_by_key(|(shared, r)| (*shared, std::cmp::Reverse(r.slug)))

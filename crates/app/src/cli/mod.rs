@@ -14,6 +14,10 @@ use clap::Parser;
 pub use args::WindowArgs;
 use args::{Args, Task};
 
+/// Stands under every report.
+const CAUTION: &str = "A planning aid: model-code figures differ by place and edition, and your building department \
+     decides. Structure, gas, service equipment, radon systems, asbestos and lead are work for licensed people.";
+
 /// What `main` is to do.
 #[derive(Debug)]
 pub enum Invocation {
@@ -43,9 +47,12 @@ where
         Err(e) => {
             // `--help` and `--version` come this way too, and are no error.
             let text = e.render().to_string();
-            let (sink, code) = if e.use_stderr() { (err, exit::USAGE) } else { (out, exit::OK) };
-            let _ = sink.write_all(text.as_bytes());
-            return Invocation::Done(code);
+            if e.use_stderr() {
+                let _ = err.write_all(text.as_bytes());
+                return Invocation::Done(exit::USAGE);
+            }
+            let _ = out.write_all(text.as_bytes());
+            return Invocation::Done(exit::OK);
         }
     };
     let result = match args.task {

@@ -2,9 +2,9 @@
 
 use std::io::{self, Write};
 
-use measure::{Area, Len, Precision, System};
+use measure::System;
 use plan::Plan;
-use rules::{Book, Finding, Place, Quantity, Severity};
+use rules::{Book, Confidence, Finding, Place, Quantity};
 use serde::Serialize;
 
 /// The number of the JSON's form; it goes up when a field changes its meaning or goes away.
@@ -53,8 +53,10 @@ struct Figure {
 #[derive(Debug, Serialize)]
 struct Cited {
     text: String,
-    slug: String,
+    slug: &'static str,
     confidence: &'static str,
+    #[serde(skip)]
+    marked: String,
 }
 
 impl Report {
@@ -65,7 +67,7 @@ impl Report {
             edition: book.edition().year(),
             place: book.place().to_owned(),
             findings: findings.iter().map(|f| Entry::new(plan, f, system)).collect(),
-            caution: crate::CAUTION,
+            caution: super::CAUTION,
         }
     }
 
@@ -106,11 +108,7 @@ impl Entry {
     fn new(plan: &Plan, finding: &Finding, system: System) -> Entry {
         Entry {
             rule: finding.rule,
-            severity: match finding.severity {
-                Severity::Correction => "correction",
-                Severity::Verify => "verify",
-                Severity::Advice => "advice",
-            },
+            severity: finding.severity.word(),
             elements: finding
                 .elements
                 .iter()
@@ -118,12 +116,13 @@ impl Entry {
                 .map(|element| element.name())
                 .collect(),
             title: finding.title.say(system),
-            measured: finding.measured.as_ref().map(|q| Figure::new(q, system, Precision::Floor)),
-            required: finding.required.as_ref().map(|q| Figure::new(q, system, Precision::Tape)),
+            measured: Figure::new(finding.measured.as_ref(), finding.measured_text(system)),
+            required: Figure::new(finding.required.as_ref(), finding.required_text(system)),
             citation: Cited {
                 text: finding.citation.text.clone(),
-                slug: finding.citation.slug.to_string(),
-                confidence: finding.citation.confidence.word(),
+                slug: finding.citation.slug,
+                confidence: confidence(finding.citation.confidence),
+                marked: finding.citation.marked(),
             },
             assumed: finding.assumed.clone(),
             set_aside: finding.set_aside.clone(),
@@ -152,33 +151,20 @@ impl Entry {
         if let Some(reason) = &self.set_aside {
             writeln!(out, "{indent}set aside: {reason}")?;
         }
-        writeln!(
-            out,
-            "{indent}{} ({}); rule {}",
-            self.citation.text, self.citation.confidence, self.rule
-        )
+        writeln!(out, "{indent}{}; rule {}", self.citation.marked, self.rule)
     }
 }
 
 impl Figure {
-    fn new(quantity: &Quantity, system: System, precision: Precision) -> Figure {
-        let text = quantity.say(system, precision);
-        let (value, unit) = match quantity {
-            Quantity::Len(l) => inches(*l),
-            Quantity::Area(a) => square_inches(*a),
+    fn new(quantity: Option<&Quantity>, text: Option<String>) -> Option<Figure> {
+        let (value, unit) = match quantity? {
+            Quantity::Len(l) => (Some(l.to_inches()), Some("in")),
+            Quantity::Area(a) => (Some(a.to_square_inches()), Some("sq in")),
             Quantity::Count(n) => (Some(f64::from(*n)), None),
             Quantity::Words(_) => (None, None),
         };
-        Figure { text, value, unit }
+        Some(Figure { text: text?, value, unit })
     }
-}
-
-fn inches(len: Len) -> (Option<f64>, Option<&'static str>) {
-    (Some(len.to_inches()), Some("in"))
-}
-
-fn square_inches(area: Area) -> (Option<f64>, Option<&'static str>) {
-    (Some(area.to_square_inches()), Some("sq in"))
 }
 
 fn points(place: &Place) -> Vec<Vec<[f64; 2]>> {
@@ -192,5 +178,15 @@ fn points(place: &Place) -> Vec<Vec<[f64; 2]>> {
         Place::Breach { keep_clear, overlap } => {
             std::iter::once(keep_clear).chain(overlap).map(|r| ring(r)).collect()
         }
+    }
+}
+
+fn confidence(confidence: Confidence) -> &'static str {
+    match confidence {
+        Confidence::Seen => "seen",
+        Confidence::SecondHand => "second-hand",
+        Confidence::FromMemory => "from memory",
+        Confidence::Derived => "derived",
+        Confidence::Practice => "practice",
     }
 }

@@ -1,0 +1,17 @@
+//! The demo plans.
+
+mod build;
+mod large;
+mod passes;
+mod trouble;
+
+use plan::Plan;
+
+/// Name of the file in `demo-plans/` and the plan in it; the window opens the first when none is named.
+pub fn all() -> Vec<(&'static str, Plan)> {
+    vec![
+        ("passes.ron", passes::plan()),
+        ("trouble.ron", trouble::plan()),
+        ("large.ron", large::plan()),
+    ]
+}

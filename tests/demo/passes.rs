@@ -1,0 +1,67 @@
+//! The plan that passes: a bedroom with its closet and way out, and a hall to the mechanical side.
+
+use geometry::Facing;
+use plan::element::*;
+use plan::{Plan, State};
+
+use super::build::{Build, escape_window, high_window, site};
+
+pub fn plan() -> Plan {
+    let mut b = Build::new(site("Basement at 14 Quarrystone Lane: bedroom"));
+    let [_south, _step, jog, east, north, west] = as_built(&mut b);
+    b.window(State::New, north, 328, escape_window());
+    b.window(State::Existing, north, 40, high_window());
+    b.window(State::Existing, jog, 60, high_window());
+    let _ = east;
+
+    b.furring(north, 264, 432);
+    b.furring(west, 0, 156);
+    let divider = b.partition((168, 336), (168, 180));
+    let front = b.partition((0, 180), (168, 180));
+    b.door(front, 84, 32, End::Start, Side::Left);
+    let closet_side = b.partition((126, 180), (126, 210));
+    let closet_front = b.partition((126, 210), (168, 210));
+    b.leaf(closet_front, 7, 28, DoorOperation::Bifold, End::Start, Side::Left);
+    let _ = (divider, closet_side);
+
+    b.furnishing("bed", (60, 330), Facing::SOUTH, (60, 80, 24));
+    b.furnishing("desk", (166, 270), Facing::WEST, (48, 24, 30));
+    b.tag((84, 262), "Bedroom", RoomUse::Bedroom);
+    b.tag((148, 196), "Closet", RoomUse::Closet);
+    b.tag((250, 130), "Unfinished", RoomUse::Unfinished);
+    b.note((250, 300), "Storage stays open: no walls before the heating is replaced.");
+    b.done()
+}
+
+/// The shell and everything that is there before the work begins: the same in both small demo plans.
+pub fn as_built(b: &mut Build) -> [plan::ElementId; 6] {
+    let corners = [(0, 0), (288, 0), (288, 96), (432, 96), (432, 336), (0, 336)];
+    let walls: [_; 6] = b.shell(&corners, 8).try_into().expect("six walls");
+    b.stair((210, 60), Facing::NORTH);
+    b.column((144, 120));
+    b.column((288, 216));
+    b.run(OverheadKind::Beam, (0, 168), (432, 168), 6, 84);
+    b.run(OverheadKind::Duct, (250, 330), (250, 110), 14, 80);
+
+    b.service(ServiceKind::Panel, (432, 290), Facing::WEST);
+    let furnace = b.service(ServiceKind::Furnace, (400, 160), Facing::WEST);
+    let heater = b.service(ServiceKind::WaterHeater, (420, 124), Facing::WEST);
+    for (at, serves) in [((432, 180), furnace), ((432, 110), heater)] {
+        let valve = b.service(ServiceKind::GasValve, at, Facing::WEST);
+        b.change(valve, |body| {
+            if let Body::Service(point) = body {
+                point.serves = Some(serves);
+            }
+        });
+    }
+    b.service(ServiceKind::MainWaterValve, (0, 40), Facing::EAST);
+    b.service(ServiceKind::Damper, (250, 290), Facing::SOUTH);
+    b.service(ServiceKind::Damper, (250, 140), Facing::SOUTH);
+    b.service(ServiceKind::Cleanout, (60, 0), Facing::NORTH);
+    b.service(ServiceKind::FloorDrain, (350, 180), Facing::WEST);
+    b.service(ServiceKind::Sump, (276, 20), Facing::WEST);
+    b.service(ServiceKind::JunctionBox, (250, 60), Facing::SOUTH);
+    b.service(ServiceKind::JunctionBox, (380, 250), Facing::SOUTH);
+    b.service(ServiceKind::JunctionBox, (100, 60), Facing::SOUTH);
+    walls
+}
