@@ -6,7 +6,7 @@ use cellarwright::window::{App, Start};
 use egui::accesskit::Role;
 use egui::{Key, Modifiers, Pos2, Vec2};
 use egui_kittest::Harness;
-use egui_kittest::kittest::Queryable;
+use egui_kittest::kittest::{NodeT, Queryable};
 use geometry::{Facing, Pt};
 use measure::{Len, System};
 use plan::element::{Partition, ServiceKind, ServicePoint, ShellWall};
@@ -53,6 +53,7 @@ fn desk(plan: &Plan) -> Desk {
     let mut harness = Harness::builder()
         .with_size([1280.0, 800.0])
         .with_max_steps(30)
+        .with_theme(egui::Theme::Light)
         .build_eframe(move |cc| App::new(&cc.egui_ctx, start));
     harness.run();
     Desk { harness, _dir: dir, path }
@@ -113,6 +114,12 @@ impl Desk {
         self.harness.run();
         self.type_text(text);
         self.key(Key::Enter);
+    }
+
+    /// Everything that is written, for the message of a failed test.
+    fn words(&self) -> Vec<String> {
+        let nodes = self.harness.get_all_by(|n| n.value().is_some() || n.label().is_some());
+        nodes.filter_map(|n| n.accesskit_node().label().or(n.value())).collect()
     }
 
     fn says(&self, text: &str) -> bool {
@@ -177,7 +184,7 @@ fn a_length_field_takes_feet_and_refuses_nonsense() {
     assert_eq!(thickness(&desk), Len::sixty_fourths(10 * 64 + 32), "the old value stays");
     desk.fill("Thickness", "20 ft");
     assert_eq!(thickness(&desk), Len::sixty_fourths(10 * 64 + 32), "the old value stays");
-    assert!(desk.says("out of range"), "and the range is said");
+    assert!(desk.says("out of range"), "and the range is said: {:?}", desk.words());
 }
 
 #[test]
@@ -253,8 +260,14 @@ fn a_broken_file_is_explained_and_the_open_plan_stays() {
     let mut harness = Harness::builder()
         .with_size([1000.0, 700.0])
         .with_max_steps(30)
+        .with_theme(egui::Theme::Light)
         .build_eframe(move |cc| App::new(&cc.egui_ctx, start));
     harness.run();
     assert!(harness.query_by_label_contains("The plan could not be opened").is_some());
-    assert!(harness.query_by_label_contains("broken.ron:1:").is_some(), "file, line, column");
+    let said: Vec<String> =
+        harness.get_all_by(|n| n.value().is_some()).filter_map(|n| n.value()).collect();
+    assert!(
+        said.iter().any(|t| t.contains("broken.ron") && t.contains("line 1, column 20")),
+        "file, line, column: {said:?}"
+    );
 }

@@ -1,7 +1,7 @@
 //! What panes ask for. They read a context and push acts; `run.rs` carries them out.
 
-use editor::{Checked, DimensionId, Session};
-use measure::{Len, System};
+use editor::{Checked, Session};
+use measure::System;
 use plan::{Edit, ElementId};
 
 use super::commands::Command;
@@ -13,15 +13,19 @@ use super::view::{FindingKey, View};
 pub enum Act {
     Do(Command),
     /// An edit of the plan as one undo step.
-    Edit { label: String, edit: Edit },
+    Edit {
+        label: String,
+        edit: Edit,
+    },
     Select(Vec<ElementId>),
     /// Selects what a finding is about and shows its place.
     ShowFinding(FindingKey),
     /// Shows on the plan what a remedy would do, before it is applied.
-    Preview { finding: FindingKey, remedy: usize },
+    Preview {
+        finding: FindingKey,
+        remedy: usize,
+    },
     EndPreview,
-    /// Types a value into a live dimension of the plan.
-    TypeDimension { id: DimensionId, value: Len },
     Show(Dialog),
     /// Adds elements from the text of the clipboard.
     Paste(String),

@@ -171,7 +171,7 @@ impl App {
             canvas::show(ui, &mut cx, &mut self.canvas, &now, busy);
         });
         self.try_remedies(ui.ctx(), &checked, &wanted);
-        self.dialogs(ui.ctx(), &now);
+        self.dialogs(ui.ctx());
         self.run(ui.ctx(), acts);
         self.apply_look(ui.ctx());
     }

@@ -115,7 +115,10 @@ impl Autosave {
         if let Some(recovery) = &self.recovery {
             *LATEST.lock().unwrap_or_else(PoisonError::into_inner) = None;
             if let Err(e) = recovery.clear() {
-                log::warn!("{}: the recovery copy could not be removed: {e}", recovery.path().display());
+                log::warn!(
+                    "{}: the recovery copy could not be removed: {e}",
+                    recovery.path().display()
+                );
             }
         }
     }

@@ -6,8 +6,8 @@
 use editor::ToolKind;
 use egui::{Key, KeyboardShortcut, Modifiers};
 
-use super::view::Toggle;
 use super::theme::Look;
+use super::view::Toggle;
 
 /// One thing to do that needs no further words.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -151,11 +151,18 @@ pub const TABLE: &[Row] = &[
         key(CTRL_SHIFT, Key::S),
         "Saves the plan in another file.",
     ),
-    row(C::Quit, M::File, "Quit", key(CTRL, Key::Q), "Closes the window; unsaved work is asked about.")
-        .after_gap(),
+    row(
+        C::Quit,
+        M::File,
+        "Quit",
+        key(CTRL, Key::Q),
+        "Closes the window; unsaved work is asked about.",
+    )
+    .after_gap(),
     row(C::Undo, M::Edit, "Undo", key(CTRL, Key::Z), "Takes the last step back."),
     row(C::Redo, M::Edit, "Redo", key(CTRL_SHIFT, Key::Z), "Does the undone step again."),
-    row(C::Cut, M::Edit, "Cut", key(CTRL, Key::X), "Copies the selection and deletes it.").after_gap(),
+    row(C::Cut, M::Edit, "Cut", key(CTRL, Key::X), "Copies the selection and deletes it.")
+        .after_gap(),
     row(C::Copy, M::Edit, "Copy", key(CTRL, Key::C), "Copies the selection."),
     row(C::Paste, M::Edit, "Paste", key(CTRL, Key::V), "Adds what was copied."),
     row(
@@ -250,7 +257,13 @@ pub const TABLE: &[Row] = &[
         "Shows the lengths of walls and the sizes of rooms.",
     ),
     row(C::Toggle(Toggle::Furnishings), M::View, "Furnishings", None, "Shows the furnishings."),
-    row(C::Toggle(Toggle::Findings), M::View, "Findings on the plan", None, "Shows where findings lie."),
+    row(
+        C::Toggle(Toggle::Findings),
+        M::View,
+        "Findings on the plan",
+        None,
+        "Shows where findings lie.",
+    ),
     row(C::Look(Look::Light), M::View, "Light", None, "Dark lines on a light slab.").after_gap(),
     row(C::Look(Look::Dark), M::View, "Lights off", None, "Light lines on a dark slab."),
     row(C::Look(Look::Paper), M::View, "Paper", None, "Black on white, as it prints."),
@@ -283,10 +296,22 @@ pub const TABLE: &[Row] = &[
         key(NONE, Key::F8),
         "Shows the next open finding on the plan.",
     ),
-    row(C::Keys, M::Help, "Keys and mouse", key(NONE, Key::F1), "Lists every command with its key."),
+    row(
+        C::Keys,
+        M::Help,
+        "Keys and mouse",
+        key(NONE, Key::F1),
+        "Lists every command with its key.",
+    ),
     row(C::Cautions, M::Help, "Cautions", None, "What the checks can't know, and who decides."),
     row(C::About, M::Help, "About", None, "Version and licences.").after_gap(),
-    row(C::Tool(ToolKind::Select), M::Kit, "Select", key(NONE, Key::E), "Picks, drags and types over what is there."),
+    row(
+        C::Tool(ToolKind::Select),
+        M::Kit,
+        "Select",
+        key(NONE, Key::E),
+        "Picks, drags and types over what is there.",
+    ),
     row(C::Tool(ToolKind::Tape), M::Kit, "Tape", key(NONE, Key::M), "Measures between two points."),
     row(
         C::Tool(ToolKind::Shell),
@@ -296,8 +321,20 @@ pub const TABLE: &[Row] = &[
         "Draws the shell by the face that the tape touches.",
     ),
     row(C::Tool(ToolKind::Window), M::Kit, "Window", key(NONE, Key::N), "Puts a window in a wall."),
-    row(C::Tool(ToolKind::Stair), M::Kit, "Stair", key(NONE, Key::T), "Places a straight flight by its foot."),
-    row(C::Tool(ToolKind::Column), M::Kit, "Column", key(NONE, Key::C), "Places a post that carries the house."),
+    row(
+        C::Tool(ToolKind::Stair),
+        M::Kit,
+        "Stair",
+        key(NONE, Key::T),
+        "Places a straight flight by its foot.",
+    ),
+    row(
+        C::Tool(ToolKind::Column),
+        M::Kit,
+        "Column",
+        key(NONE, Key::C),
+        "Places a post that carries the house.",
+    ),
     row(
         C::Tool(ToolKind::Overhead),
         M::Kit,
@@ -312,7 +349,13 @@ pub const TABLE: &[Row] = &[
         key(NONE, Key::S),
         "Places a thing that must stay reachable.",
     ),
-    row(C::Tool(ToolKind::Partition), M::Kit, "Partition", key(NONE, Key::W), "Draws framed walls."),
+    row(
+        C::Tool(ToolKind::Partition),
+        M::Kit,
+        "Partition",
+        key(NONE, Key::W),
+        "Draws framed walls.",
+    ),
     row(
         C::Tool(ToolKind::Furring),
         M::Kit,
@@ -320,7 +363,13 @@ pub const TABLE: &[Row] = &[
         key(NONE, Key::U),
         "Frames against a foundation wall; the net face moves in.",
     ),
-    row(C::Tool(ToolKind::Door), M::Kit, "Door", key(NONE, Key::D), "Puts a door or cased opening in a wall."),
+    row(
+        C::Tool(ToolKind::Door),
+        M::Kit,
+        "Door",
+        key(NONE, Key::D),
+        "Puts a door or cased opening in a wall.",
+    ),
     row(
         C::Tool(ToolKind::Furnishing),
         M::Kit,
@@ -353,6 +402,15 @@ pub fn of_menu(menu: Menu) -> impl Iterator<Item = &'static Row> {
     TABLE.iter().filter(move |r| r.menu == menu)
 }
 
+/// Every key with its command, those with more modifiers first: egui takes a key with Shift for the one
+/// without it too.
+pub fn shortcuts() -> impl Iterator<Item = (KeyboardShortcut, Command)> {
+    let own = TABLE.iter().filter_map(|r| Some((r.shortcut?, r.command)));
+    let mut all: Vec<(KeyboardShortcut, Command)> = own.chain(ALSO.iter().copied()).collect();
+    all.sort_by_key(|(s, _)| !s.modifiers.shift);
+    all.into_iter()
+}
+
 /// The row of a command.
 pub fn row_of(command: Command) -> Option<&'static Row> {
     TABLE.iter().find(|r| r.command == command)
@@ -369,10 +427,9 @@ impl Command {
             | Command::Duplicate
             | Command::Delete
             | Command::FitSelection => now.selected > 0,
-            Command::SelectAll
-            | Command::NextElement
-            | Command::PreviousElement
-            | Command::Fit => now.elements > 0,
+            Command::SelectAll | Command::NextElement | Command::PreviousElement | Command::Fit => {
+                now.elements > 0
+            }
             Command::NextFinding => now.findings > 0,
             Command::FlipHinge | Command::FlipSwing => now.opening,
             _ => true,
@@ -397,8 +454,7 @@ mod tests {
 
     #[test]
     fn no_two_commands_share_a_key() {
-        let mut taken: Vec<(KeyboardShortcut, Command)> = ALSO.to_vec();
-        taken.extend(TABLE.iter().filter_map(|r| Some((r.shortcut?, r.command))));
+        let taken: Vec<(KeyboardShortcut, Command)> = shortcuts().collect();
         for (i, (a, one)) in taken.iter().enumerate() {
             for (b, other) in &taken[i + 1..] {
                 assert!(a != b, "{one:?} and {other:?} share {a:?}");

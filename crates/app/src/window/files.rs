@@ -54,7 +54,12 @@ const SLOW: Duration = Duration::from_secs(3);
 
 impl Pending {
     /// Puts a dialog up.
-    pub fn start(ctx: &egui::Context, purpose: Purpose, then: Then, near: Option<&Path>) -> Pending {
+    pub fn start(
+        ctx: &egui::Context,
+        purpose: Purpose,
+        then: Then,
+        near: Option<&Path>,
+    ) -> Pending {
         let (send, answer) = channel();
         let ctx = ctx.clone();
         let mut dialog = rfd::FileDialog::new().add_filter("Plan", &[ENDING]);

@@ -1,7 +1,10 @@
 //! Rows of a form: a word at the left, a value at the right. Each row edits a value in place and the
 //! form remembers which one was changed.
 
-use egui::{Align, Button, ComboBox, Id, Key, Layout, RichText, TextEdit, Ui, Vec2, WidgetText, vec2};
+use egui::{
+    Align, Align2, Button, ComboBox, Id, Key, Layout, RichText, TextEdit, Ui, Vec2, WidgetText,
+    vec2,
+};
 use measure::{BareUnit, Len, Precision, System, read_len};
 use plan::bounds::{Bound, CountBound, TextBound};
 
@@ -100,13 +103,7 @@ impl Form {
     }
 
     /// A whole number.
-    pub fn count(
-        &mut self,
-        ui: &mut Ui,
-        word: &str,
-        value: &mut u32,
-        bound: CountBound,
-    ) {
+    pub fn count(&mut self, ui: &mut Ui, word: &str, value: &mut u32, bound: CountBound) {
         let accepted = format!("A whole number {bound}.");
         let read = |text: &str| match text.trim().parse::<u32>() {
             Ok(n) if bound.holds(n as usize) => Ok(n),
@@ -255,12 +252,14 @@ fn entry_row<T>(
     let mut typing: Typing = ui.data(|d| d.get_temp(id)).unwrap_or_default();
     let mut new = None;
     row(ui, word, |ui| {
-        let unit_width = if unit.is_some() { 26.0 } else { 0.0 };
+        // Fields without a unit are as wide as those with one.
+        let unit_width = 26.0;
         if !typing.active {
             shown.clone_into(&mut typing.text);
         }
         let edit = TextEdit::singleline(&mut typing.text)
             .id(id)
+            .align(Align2::LEFT_CENTER)
             .desired_width(ui.available_width() - unit_width - 10.0);
         let response = ui.add(edit).accessible_name(word);
         if let Some(unit) = unit {
@@ -274,20 +273,16 @@ fn entry_row<T>(
             typing.active = true;
             typing.refused = None;
         }
-        if response.lost_focus() {
+        // Losing the keyboard may be told in more than one pass: only the first counts.
+        if response.lost_focus() && std::mem::take(&mut typing.active) {
             let left_by_escape = ui.input(|i| i.key_pressed(Key::Escape));
-            if !left_by_escape && typing.active && typing.text.trim() != shown {
+            typing.refused = None;
+            if !left_by_escape && typing.text.trim() != shown {
                 match read(&typing.text) {
-                    Ok(value) => {
-                        typing.refused = None;
-                        new = Some(value);
-                    }
+                    Ok(value) => new = Some(value),
                     Err(why) => typing.refused = Some(why),
                 }
-            } else {
-                typing.refused = None;
             }
-            typing.active = false;
         }
         if typing.refused.is_none() {
             response.on_hover_text(accepted);

@@ -1,6 +1,8 @@
 //! The painter backend of the drawing: one match, no layout decisions.
 
-use drawing::{Anchor, Mark, Marks, P, Palette, Stroke, Style, TextMark, Tone, fonts::BASELINE_DROP};
+use drawing::{
+    Anchor, Mark, Marks, P, Palette, Stroke, Style, TextMark, Tone, fonts::BASELINE_DROP,
+};
 use egui::epaint::{CircleShape, Mesh, PathShape, TextShape};
 use egui::{Color32, FontFamily, FontId, Painter, Pos2, Rect, Shape, Vec2, pos2};
 
@@ -278,9 +280,8 @@ mod tests {
 
     #[test]
     fn only_convex_rings_are_filled_in_one_go() {
-        let ring = |points: &[(f32, f32)]| {
-            points.iter().map(|&(x, y)| P::new(x, y)).collect::<Vec<_>>()
-        };
+        let ring =
+            |points: &[(f32, f32)]| points.iter().map(|&(x, y)| P::new(x, y)).collect::<Vec<_>>();
         assert!(is_convex(&ring(&[(0.0, 0.0), (4.0, 0.0), (4.0, 4.0), (0.0, 4.0)])));
         let l = ring(&[(0.0, 0.0), (4.0, 0.0), (4.0, 1.0), (1.0, 1.0), (1.0, 4.0), (0.0, 4.0)]);
         assert!(!is_convex(&l));

@@ -27,7 +27,12 @@ pub struct Offer<'a> {
 impl Remedies {
     /// Makes the remedies of one finding that is wanted and not yet tried. Gives whether there is more
     /// to do.
-    pub fn work(&mut self, facts: &Arc<Facts>, wanted: &[FindingKey], findings: &[Finding]) -> bool {
+    pub fn work(
+        &mut self,
+        facts: &Arc<Facts>,
+        wanted: &[FindingKey],
+        findings: &[Finding],
+    ) -> bool {
         if !self.facts.as_ref().is_some_and(|held| Arc::ptr_eq(held, facts)) {
             self.facts = Some(Arc::clone(facts));
             let old = std::mem::take(&mut self.found);

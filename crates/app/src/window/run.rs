@@ -12,7 +12,7 @@ use rules::Book;
 
 use super::act::Act;
 use super::app::{App, command};
-use super::commands::{ALSO, Command, TABLE};
+use super::commands::{self, Command};
 use super::dialogs::{self, Answer, Dialog};
 use super::document::Document;
 use super::files::{Pending, Purpose, Reply, Then, with_ending};
@@ -38,8 +38,7 @@ impl App {
         let writing = ctx.text_edit_focused();
         let typing = self.document.session.entry().is_some_and(|e| !e.text.is_empty());
         ctx.input_mut(|input| {
-            let rows = TABLE.iter().filter_map(|r| Some((r.shortcut?, r.command)));
-            for (shortcut, wanted) in rows.chain(ALSO.iter().copied()) {
+            for (shortcut, wanted) in commands::shortcuts() {
                 let plain = shortcut.modifiers == Modifiers::NONE;
                 let own_key = matches!(shortcut.logical_key, Key::F1 | Key::F8);
                 if (writing && !own_key && (plain || belongs_to_text(wanted)))
@@ -91,12 +90,6 @@ impl App {
             Act::ShowFinding(key) => self.show_finding(key),
             Act::Preview { finding, remedy } => self.start_preview(finding, remedy),
             Act::EndPreview => self.preview = None,
-            Act::TypeDimension { id, value } => {
-                self.preview = None;
-                if let Err(why) = self.document.session.type_dimension(id, value) {
-                    self.notice = Some(why);
-                }
-            }
             Act::Show(dialog) => self.dialogs.push(dialog),
             Act::Paste(text) => {
                 if let Err(why) = self.document.session.paste(&text) {
@@ -234,10 +227,10 @@ impl App {
 
     // --- dialogs ---
 
-    pub(super) fn dialogs(&mut self, ctx: &Context, now: &super::commands::Now<'_>) {
+    pub(super) fn dialogs(&mut self, ctx: &Context) {
         let system = self.document.session.system();
         let Some(dialog) = self.dialogs.last_mut() else { return };
-        if let Some(answer) = dialogs::show(ctx, dialog, system, now) {
+        if let Some(answer) = dialogs::show(ctx, dialog, system) {
             self.answer(ctx, answer);
         }
     }
@@ -253,7 +246,10 @@ impl App {
             (Answer::SaveTo(path, then), _) => self.save_to(ctx, path, then),
             (Answer::Replace(path, then), _) => self.write(ctx, path, None, then),
             (Answer::Site(site), _) => {
-                self.act(ctx, Act::Edit { label: "Change site facts".to_owned(), edit: Edit::Site(site) });
+                self.act(
+                    ctx,
+                    Act::Edit { label: "Change site facts".to_owned(), edit: Edit::Site(site) },
+                );
             }
             (Answer::SetAside { finding, reason }, _) => {
                 let edit = Edit::SetAside(SetAside {
@@ -526,7 +522,8 @@ impl View {
         // Never nearer than a comfortable reading of the whole neighbourhood, never farther than needed.
         let most = 6.0 / f64::from(measure::Len::PER_INCH);
         let scale = fitted.scale.min(camera.scale.max(most / 2.0)).min(most);
-        let middle = fitted.plan_from_screen(drawing::P::new(camera.size.0 / 2.0, camera.size.1 / 2.0));
+        let middle =
+            fitted.plan_from_screen(drawing::P::new(camera.size.0 / 2.0, camera.size.1 / 2.0));
         self.camera = depict::View {
             scale,
             origin: (

@@ -121,7 +121,9 @@ impl Display {
         let Some(wayland) = set("WAYLAND_DISPLAY") else {
             return match x {
                 true => Ok(Display::Any),
-                false => Err("there is no display (neither DISPLAY nor WAYLAND_DISPLAY is set)".into()),
+                false => {
+                    Err("there is no display (neither DISPLAY nor WAYLAND_DISPLAY is set)".into())
+                }
             };
         };
         let folder = set("XDG_RUNTIME_DIR").map(PathBuf::from).unwrap_or_default();

@@ -29,6 +29,7 @@ pub const BODY: f32 = 13.0;
 pub const HEADING: f32 = 15.5;
 
 impl Look {
+    #[cfg(test)]
     pub const ALL: [Look; 3] = [Look::Light, Look::Dark, Look::Paper];
 
     pub fn palette(self) -> Palette {
@@ -110,8 +111,15 @@ pub fn install(ctx: &Context) {
         spacing.window_margin = Margin::same(16);
         spacing.menu_margin = Margin::same(6);
         spacing.tooltip_width = 340.0;
-        spacing.scroll.floating = false;
-        spacing.scroll.bar_width = 8.0;
+        let scroll = &mut spacing.scroll;
+        *scroll = egui::style::ScrollStyle::floating();
+        scroll.bar_width = 8.0;
+        scroll.floating_width = 6.0;
+        scroll.floating_allocated_width = 10.0;
+        scroll.dormant_background_opacity = 0.0;
+        scroll.dormant_handle_opacity = 0.5;
+        scroll.active_handle_opacity = 0.6;
+        scroll.interact_handle_opacity = 0.9;
         style.interaction.selectable_labels = false;
         style.interaction.tooltip_delay = 0.5;
         style.animation_time = 0.0;

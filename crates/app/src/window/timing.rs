@@ -56,7 +56,8 @@ mod tests {
         }
         let report = timing.report();
         assert!(report.starts_with("5 frames: p50 0.30 ms"), "{report}");
-        let counts = report.lines().skip(1).filter_map(|l| l.rsplit(' ').next()?.parse::<u32>().ok());
+        let counts =
+            report.lines().skip(1).filter_map(|l| l.rsplit(' ').next()?.parse::<u32>().ok());
         assert_eq!(counts.sum::<u32>(), 5);
     }
 }

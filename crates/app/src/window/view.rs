@@ -21,6 +21,7 @@ pub enum Toggle {
 }
 
 impl Toggle {
+    #[cfg(test)]
     pub const ALL: [Toggle; 7] = [
         Toggle::Grid,
         Toggle::Overheads,

@@ -1,10 +1,12 @@
 //! Figures of the tape that are typed over.
 
 use editor::{Dimension, DimensionId};
-use egui::{Align2, Area, FontSelection, Frame, Id, Key, Label, Order, Pos2, RichText, TextEdit, Ui, vec2};
+use egui::{
+    Align2, Area, FontSelection, Frame, Id, Key, Label, Order, Pos2, RichText, TextEdit, Ui, vec2,
+};
 use measure::{Precision, read_len};
 
-use super::super::act::{Act, Cx};
+use super::super::act::Cx;
 use super::super::form::{bare_unit, select_all, unit_word};
 use super::super::theme::{BODY, SMALL, bold};
 use super::Canvas;
@@ -92,9 +94,11 @@ pub fn show(
                 });
                 let say = match &typing.refused {
                     Some(why) => RichText::new(why).color(ui.visuals().error_fg_color).size(SMALL),
-                    None => RichText::new(format!("{}: Enter sets it, Esc leaves it", typing.id.word()))
-                        .weak()
-                        .size(SMALL),
+                    None => {
+                        RichText::new(format!("{}: Enter sets it, Esc leaves it", typing.id.word()))
+                            .weak()
+                            .size(SMALL)
+                    }
                 };
                 ui.add(Label::new(say).wrap());
             });
@@ -102,6 +106,7 @@ pub fn show(
     if done {
         canvas.figure = None;
         ui.memory_mut(|m| m.request_focus(Id::unique("plan")));
+        ui.ctx().request_repaint();
     }
 }
 
@@ -112,6 +117,5 @@ fn commit(cx: &mut Cx<'_>, typing: &Typing) -> Result<(), String> {
     if let Some(why) = cx.session.status().refused.clone() {
         return Err(why);
     }
-    cx.push(Act::Notice(String::new()));
     Ok(())
 }

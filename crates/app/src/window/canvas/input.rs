@@ -1,9 +1,7 @@
 //! The pointer, the wheel and the keyboard as gestures of the editor.
 
 use editor::{EditorKey, Gesture, Mods};
-use egui::{
-    Event, EventFilter, Key, Modifiers, PointerButton, Pos2, Rect, Response, Ui, Vec2,
-};
+use egui::{Event, EventFilter, Key, Modifiers, PointerButton, Pos2, Rect, Response, Ui, Vec2};
 use geometry::Pt;
 use measure::Len;
 
@@ -183,7 +181,8 @@ fn zoom_and_scroll(ui: &Ui, cx: &mut Cx<'_>, response: &Response) {
     if !response.contains_pointer() {
         return;
     }
-    let (zoom, scroll, at) = ui.input(|i| (i.zoom_delta(), i.translation_delta(), i.pointer.hover_pos()));
+    let (zoom, scroll, at) =
+        ui.input(|i| (i.zoom_delta(), i.translation_delta(), i.pointer.hover_pos()));
     let camera = &mut cx.view.camera;
     if zoom != 1.0
         && let Some(at) = at

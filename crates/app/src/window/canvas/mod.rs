@@ -15,7 +15,6 @@ use super::act::Cx;
 use super::commands::{Command, Now, row_of};
 use super::paint;
 use super::panes::menu;
-use super::run::bounds_of;
 use super::theme::SMALL;
 use super::view::MARGIN;
 use drawing::Tone;
@@ -91,10 +90,8 @@ pub fn show(ui: &mut Ui, cx: &mut Cx<'_>, canvas: &mut Canvas, now: &Now<'_>, bu
     scene.hatched = palette.hatches();
     scene.poche = Some(&poche);
     let status = cx.session.status();
-    scene.caught = status
-        .caught
-        .as_ref()
-        .map(|s| Caught { word: s.word, at: s.at, guide: s.guide });
+    scene.caught =
+        status.caught.as_ref().map(|s| Caught { word: s.word, at: s.at, guide: s.guide });
     let picture = depict::picture(&cx.view.camera, &scene);
     let painter = ui.painter_at(rect);
     paint::marks(&painter, &picture.marks, palette, rect.min);
@@ -136,8 +133,8 @@ fn place_camera(cx: &mut Cx<'_>, rect: Rect) {
     }
     if cx.view.fit_wanted {
         cx.view.fit_wanted = false;
-        let ids: Vec<_> = cx.checked.facts.plan.elements().iter().map(|e| e.id).collect();
-        cx.view.camera = depict::View::fit(bounds_of(cx.checked, &ids), size, MARGIN);
+        let extent = depict::extent(&cx.checked.facts);
+        cx.view.camera = depict::View::fit(extent, size, MARGIN);
     }
 }
 
@@ -191,7 +188,9 @@ fn cursor(ui: &Ui, cx: &Cx<'_>, canvas: &Canvas, response: &Response) {
     } else {
         match (cx.session.tool(), cx.session.hovered()) {
             (ToolKind::Select, _) if cx.session.busy() => CursorIcon::Grabbing,
-            (ToolKind::Select, Some(id)) if cx.session.selection().contains(&id) => CursorIcon::Move,
+            (ToolKind::Select, Some(id)) if cx.session.selection().contains(&id) => {
+                CursorIcon::Move
+            }
             (ToolKind::Select, Some(_)) => CursorIcon::PointingHand,
             (ToolKind::Select, None) => CursorIcon::Default,
             _ => CursorIcon::Crosshair,

@@ -38,7 +38,8 @@ pub fn problem(ui: &mut Ui, title: &str, text: &str) -> Option<Answer> {
 /// The file is there already.
 pub fn replace(ui: &mut Ui, path: &Path, then: &Then) -> Option<Answer> {
     heading(ui, "Replace the file?");
-    let text = format!("{} is there already. Its present version is kept as a backup.", path.display());
+    let text =
+        format!("{} is there already. Its present version is kept as a backup.", path.display());
     ui.add(Label::new(text).wrap());
     match foot(ui, &["Replace", "Cancel"])? {
         0 => Some(Answer::Replace(path.to_owned(), then.clone())),

@@ -2,7 +2,7 @@
 
 use egui::{Grid, Label, RichText, ScrollArea, Ui};
 
-use super::super::commands::{self, Menu, Now};
+use super::super::commands::{self, Menu};
 use super::{Answer, foot, heading};
 
 /// What the mouse and the plain keys do on the plan.
@@ -16,21 +16,28 @@ const GESTURES: &[(&str, &str)] = &[
     ("Ctrl while drawing", "Catches nothing: no faces, ends or directions."),
     ("Esc", "Leaves what was begun; nothing of it stays."),
     ("Middle drag, Space + drag", "Moves the picture."),
-    ("Wheel, two fingers", "Moves the picture; with Ctrl it zooms about the pointer. Pinching zooms too."),
+    (
+        "Wheel, two fingers",
+        "Moves the picture; with Ctrl it zooms about the pointer. Pinching zooms too.",
+    ),
 ];
 
 /// Every command with its key.
-pub fn keys(ui: &mut Ui, now: &Now<'_>) -> Option<Answer> {
+pub fn keys(ui: &mut Ui) -> Option<Answer> {
     heading(ui, "Keys and mouse");
     let height = ui.ctx().content_rect().height() - 200.0;
     ScrollArea::vertical().max_height(height.clamp(120.0, 620.0)).show(ui, |ui| {
         ui.set_min_width(ui.available_width());
-        section(ui, "On the plan", GESTURES.iter().map(|(k, t)| ((*k).to_owned(), (*t).to_owned())));
+        section(
+            ui,
+            "On the plan",
+            GESTURES.iter().map(|(k, t)| ((*k).to_owned(), (*t).to_owned())),
+        );
         for menu in Menu::BAR.into_iter().chain([Menu::Kit]) {
             let ctx = ui.ctx().clone();
             let rows = commands::of_menu(menu).map(|row| {
                 let key = row.shortcut.map_or_else(String::new, |s| ctx.format_shortcut(&s));
-                (key, format!("{}: {}", row.command.text(&Now { undo: None, redo: None, ..*now }), row.help))
+                (key, format!("{}: {}", row.text.trim_end_matches('…'), row.help))
             });
             section(ui, menu.word(), rows);
         }
@@ -41,9 +48,9 @@ pub fn keys(ui: &mut Ui, now: &Now<'_>) -> Option<Answer> {
 fn section(ui: &mut Ui, title: &str, rows: impl Iterator<Item = (String, String)>) {
     ui.add_space(4.0);
     ui.label(RichText::new(title).strong());
-    Grid::new(title).num_columns(2).spacing([12.0, 3.0]).min_col_width(150.0).show(ui, |ui| {
+    Grid::new(title).num_columns(2).spacing([12.0, 3.0]).min_col_width(176.0).show(ui, |ui| {
         for (key, text) in rows {
-            ui.add_sized([150.0, 18.0], Label::new(RichText::new(key).weak()).halign(egui::Align::LEFT));
+            ui.label(RichText::new(key).weak());
             ui.add(Label::new(text).wrap());
             ui.end_row();
         }

@@ -8,11 +8,10 @@ mod site;
 
 use std::path::PathBuf;
 
-use egui::{Context, Id, Key, Modal, RichText, Ui};
+use egui::{Context, Frame, Id, Key, Margin, Modal, RichText, Ui};
 use measure::System;
 use plan::Site;
 
-use super::commands::Now;
 use super::files::{Purpose, Then};
 use super::view::FindingKey;
 use crate::store::Orphan;
@@ -21,17 +20,35 @@ use crate::store::Orphan;
 #[derive(Debug)]
 pub enum Dialog {
     /// Unsaved work, before something that would lose it.
-    Unsaved { name: String, then: Then },
+    Unsaved {
+        name: String,
+        then: Then,
+    },
     /// Something went wrong.
-    Problem { title: &'static str, text: String },
+    Problem {
+        title: &'static str,
+        text: String,
+    },
     /// Recovery copies found at the start.
     Recovery(Vec<Orphan>),
     Site(Box<Site>),
-    SetAside { finding: FindingKey, title: String, reason: String },
+    SetAside {
+        finding: FindingKey,
+        title: String,
+        reason: String,
+    },
     /// A field for the path, where the system's file dialog can't be used.
-    Path { purpose: Purpose, then: Then, text: String, why: &'static str },
+    Path {
+        purpose: Purpose,
+        then: Then,
+        text: String,
+        why: &'static str,
+    },
     /// The file is there already.
-    Replace { path: PathBuf, then: Then },
+    Replace {
+        path: PathBuf,
+        then: Then,
+    },
     Keys,
     Cautions,
     About,
@@ -53,17 +70,21 @@ pub enum Answer {
     /// Deletes the recovery copy with this index.
     Discard(usize),
     Site(Box<Site>),
-    SetAside { finding: FindingKey, reason: String },
+    SetAside {
+        finding: FindingKey,
+        reason: String,
+    },
 }
 
 /// Shows a dialog; gives the answer once there is one.
-pub fn show(ctx: &Context, dialog: &mut Dialog, system: System, now: &Now<'_>) -> Option<Answer> {
+pub fn show(ctx: &Context, dialog: &mut Dialog, system: System) -> Option<Answer> {
     let width: f32 = match dialog {
         Dialog::Keys => 620.0,
         Dialog::Unsaved { .. } | Dialog::Replace { .. } => 380.0,
         _ => 470.0,
     };
-    let shown = Modal::new(Id::unique("dialog")).show(ctx, |ui| {
+    let frame = Frame::popup(&ctx.global_style()).inner_margin(Margin::same(18));
+    let shown = Modal::new(Id::unique("dialog")).frame(frame).show(ctx, |ui| {
         ui.set_width(width.min(ui.ctx().content_rect().width() - 48.0));
         ui.spacing_mut().item_spacing.y = 7.0;
         match dialog {
@@ -76,7 +97,7 @@ pub fn show(ctx: &Context, dialog: &mut Dialog, system: System, now: &Now<'_>) -
             }
             Dialog::Path { purpose, then, text, why } => path::show(ui, *purpose, then, text, why),
             Dialog::Replace { path, then } => ask::replace(ui, path, then),
-            Dialog::Keys => help::keys(ui, now),
+            Dialog::Keys => help::keys(ui),
             Dialog::Cautions => help::cautions(ui),
             Dialog::About => help::about(ui),
         }

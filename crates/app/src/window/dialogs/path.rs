@@ -15,10 +15,13 @@ pub fn show(
     text: &mut String,
     why: &str,
 ) -> Option<Answer> {
-    heading(ui, match purpose {
-        Purpose::Open => "Open a plan",
-        Purpose::Save => "Save the plan",
-    });
+    heading(
+        ui,
+        match purpose {
+            Purpose::Open => "Open a plan",
+            Purpose::Save => "Save the plan",
+        },
+    );
     ui.add(Label::new(RichText::new(why).weak()).wrap());
     let edit = TextEdit::singleline(text).desired_width(f32::INFINITY);
     let field = ui.add(edit).accessible_name("Path of the plan");
@@ -31,10 +34,13 @@ pub fn show(
         true => Some("Type the path of a file.".to_owned()),
         false => trouble(purpose, &path),
     };
-    ui.add(Label::new(match &trouble {
-        Some(trouble) => RichText::new(trouble).color(ui.visuals().error_fg_color),
-        None => RichText::new(path.display().to_string()).weak(),
-    }).wrap());
+    ui.add(
+        Label::new(match &trouble {
+            Some(trouble) => RichText::new(trouble).color(ui.visuals().error_fg_color),
+            None => RichText::new(path.display().to_string()).weak(),
+        })
+        .wrap(),
+    );
     let go = match purpose {
         Purpose::Open => "Open",
         Purpose::Save => "Save",
@@ -52,7 +58,9 @@ pub fn show(
 
 fn trouble(purpose: Purpose, path: &Path) -> Option<String> {
     match purpose {
-        Purpose::Open if !path.exists() => Some(format!("{}: there is no such file.", path.display())),
+        Purpose::Open if !path.exists() => {
+            Some(format!("{}: there is no such file.", path.display()))
+        }
         _ if path.is_dir() => Some(format!("{}: this is a folder.", path.display())),
         Purpose::Open => None,
         Purpose::Save => {

@@ -22,7 +22,8 @@ pub fn show(ui: &mut Ui, orphans: &[Orphan]) -> Option<Answer> {
             };
             ui.add(Label::new(RichText::new(&name).strong()).wrap());
             let count = orphan.plan.elements().len();
-            let elements = if count == 1 { "1 element".to_owned() } else { format!("{count} elements") };
+            let elements =
+                if count == 1 { "1 element".to_owned() } else { format!("{count} elements") };
             ui.label(RichText::new(format!("{elements}, {}", age(orphan.modified))).weak());
             ui.horizontal(|ui| {
                 let open = ui.button("Open this copy");

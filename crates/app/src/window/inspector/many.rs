@@ -29,7 +29,10 @@ pub fn show(ui: &mut Ui, cx: &mut Cx<'_>) {
             let chosen = shared == Some(state);
             let button = egui::Button::selectable(chosen, word).frame_when_inactive(true);
             let response = ui.add(button).accessible_name(format!("State: {word}"));
-            if response.clicked() && !chosen && let Ok(edit) = ops::set_state(&plan, &ids, state) {
+            if response.clicked()
+                && !chosen
+                && let Ok(edit) = ops::set_state(&plan, &ids, state)
+            {
                 cx.edit(format!("Make {} elements {word}", elements.len()), edit);
             }
         }

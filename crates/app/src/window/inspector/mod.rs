@@ -46,6 +46,7 @@ fn one(ui: &mut Ui, cx: &mut Cx<'_>, before: Element) {
         if !matches!(element.body, Body::RoomTag(_) | Body::Note(_)) {
             state(ui, &mut form, &mut element.state);
         }
+        wall::length(ui, cx, &before);
         match &mut element.body {
             Body::Shell(w) => wall::shell(ui, &mut form, w),
             Body::Partition(w) => wall::partition(ui, &mut form, w),
@@ -59,10 +60,8 @@ fn one(ui: &mut Ui, cx: &mut Cx<'_>, before: Element) {
             Body::RoomTag(t) => tag::room(ui, &mut form, t),
             Body::Note(n) => tag::note(ui, &mut form, n),
         }
-        match &before.body {
-            Body::Shell(_) | Body::Partition(_) => wall::length(ui, cx, &before),
-            Body::RoomTag(_) => room::facts(ui, cx, before.id),
-            _ => {}
+        if let Body::RoomTag(_) = &before.body {
+            room::facts(ui, cx, before.id);
         }
     });
     if let Some(word) = form.changed()
@@ -74,8 +73,7 @@ fn one(ui: &mut Ui, cx: &mut Cx<'_>, before: Element) {
 
 /// Existing, new or removed.
 pub fn state(ui: &mut Ui, form: &mut Form, state: &mut State) {
-    let states =
-        [(State::Existing, "existing"), (State::New, "new"), (State::Removed, "removed")];
+    let states = [(State::Existing, "existing"), (State::New, "new"), (State::Removed, "removed")];
     form.among(ui, "State", state, &states);
 }
 
@@ -88,7 +86,8 @@ fn open_findings(ui: &mut Ui, cx: &mut Cx<'_>, element: &Element) {
     for finding in about {
         let text = format!("{}: {}", capital(finding.severity.word()), finding.title.say(system));
         let colour = super::panes::findings::ink(finding.severity, cx.view.look);
-        let label = Label::new(RichText::new(text).color(colour)).wrap().sense(egui::Sense::click());
+        let label =
+            Label::new(RichText::new(text).color(colour)).wrap().sense(egui::Sense::click());
         if ui.add(label).on_hover_text("Shows it on the plan.").clicked() {
             cx.push(Act::ShowFinding(FindingKey::of(finding)));
         }

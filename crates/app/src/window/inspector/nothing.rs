@@ -13,7 +13,8 @@ pub fn show(ui: &mut Ui, cx: &mut Cx<'_>) {
     heading(ui, "Rooms");
     let facts = std::sync::Arc::clone(&cx.checked.facts);
     if facts.rooms.is_empty() {
-        let text = "No walls enclose a room yet. Select an element to see and change its values here.";
+        let text =
+            "No walls enclose a room yet. Select an element to see and change its values here.";
         ui.add(Label::new(RichText::new(text).weak()).wrap());
         return;
     }
@@ -35,7 +36,9 @@ pub fn show(ui: &mut Ui, cx: &mut Cx<'_>) {
             .min_size(vec2(ui.available_width(), 24.0));
         let response = ui.add_enabled(room.tag.is_some(), button);
         let response = response.on_hover_text("Selects the room's tag.");
-        if response.clicked() && let Some(tag) = room.tag {
+        if response.clicked()
+            && let Some(tag) = room.tag
+        {
             cx.push(Act::Select(vec![tag]));
         }
     }

@@ -12,8 +12,7 @@ use super::boxes;
 pub fn show(ui: &mut Ui, form: &mut Form, cx: &Cx<'_>, point: &mut ServicePoint) {
     let kinds = ServiceKind::ALL.map(|k| (k, k.word()));
     form.choice(ui, "Kind", &mut point.kind, &kinds);
-    let mounts =
-        [(Mount::Floor, "floor"), (Mount::Wall, "wall"), (Mount::Ceiling, "ceiling")];
+    let mounts = [(Mount::Floor, "floor"), (Mount::Wall, "wall"), (Mount::Ceiling, "ceiling")];
     form.among(ui, "Mounted on", &mut point.mount, &mounts);
     form.len(ui, "Width", &mut point.width, bounds::SERVICE_WIDTH);
     form.len(ui, "Depth", &mut point.depth, bounds::SERVICE_DEPTH);

@@ -56,12 +56,7 @@ pub fn edit(ui: &mut Ui, form: &mut Form, window: &mut Window) {
 fn net_clear(ui: &mut Ui, form: &mut Form, window: &mut Window) {
     let mut from_sheet = window.clear != ClearOpening::Estimated;
     let before = from_sheet;
-    form.among(
-        ui,
-        "Net clear",
-        &mut from_sheet,
-        &[(false, "estimated"), (true, "from the sheet")],
-    );
+    form.among(ui, "Net clear", &mut from_sheet, &[(false, "estimated"), (true, "from the sheet")]);
     if from_sheet != before {
         window.clear = match from_sheet {
             // The estimate is what the sheet's figures are typed over.

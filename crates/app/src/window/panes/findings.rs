@@ -159,7 +159,8 @@ fn body(ui: &mut Ui, cx: &mut Cx<'_>, finding: &Finding, key: &FindingKey, remed
     }
     remedy_row(ui, cx, key, remedies);
     ui.add(Label::new(RichText::new(finding.citation.marked()).weak().size(SMALL)).wrap());
-    let aside = ui.small_button("Set aside…").on_hover_text("Asks for a reason, which stays in the plan.");
+    let aside =
+        ui.small_button("Set aside…").on_hover_text("Asks for a reason, which stays in the plan.");
     let title = finding.title.say(system);
     if aside.accessible_name(format!("Set aside: {title}")).clicked() {
         let dialog = Dialog::SetAside { finding: key.clone(), title, reason: String::new() };
@@ -217,10 +218,8 @@ fn set_aside(ui: &mut Ui, cx: &mut Cx<'_>, findings: &[Finding]) {
         ui.add(Label::new(RichText::new(format!("Reason: {reason}")).weak()).wrap());
         let button = ui.small_button("Take up again");
         if button.accessible_name(format!("Take up again: {title}")).clicked() {
-            let edit = Edit::TakeUp {
-                rule: finding.rule.to_owned(),
-                elements: finding.elements.clone(),
-            };
+            let edit =
+                Edit::TakeUp { rule: finding.rule.to_owned(), elements: finding.elements.clone() };
             cx.edit(format!("Take up: {title}"), edit);
         }
     }

@@ -1,6 +1,6 @@
 //! The layers of a wall: presets, and each layer with its material and thickness.
 
-use egui::{RichText, Ui};
+use egui::{CollapsingHeader, RichText, Ui};
 use measure::{Len, Precision};
 use plan::bounds;
 use plan::element::{Layer, Material};
@@ -100,11 +100,20 @@ pub fn edit(ui: &mut Ui, form: &mut Form, layers: &mut Vec<Layer>, of: Of) {
     let choices: Vec<(Vec<Layer>, &str)> =
         presets.iter().map(|p| (p.layers.to_vec(), p.name)).collect();
     form.choice(ui, "Assembly", layers, &choices);
-    let sides = match of {
-        Of::Partition => ("left face first", "the right face"),
-        Of::Furring => ("concrete first", "the room"),
+    let total: Len = layers.iter().map(|l| l.thickness).sum();
+    let total = form.system().len(total, Precision::Fine);
+    form.fact(ui, "In all", RichText::new(total).strong());
+    let title = match of {
+        Of::Partition => "Layers, from the left face",
+        Of::Furring => "Layers, from the concrete",
     };
-    ui.label(RichText::new(format!("Layers, {}", sides.0)).weak());
+    CollapsingHeader::new(title).id_salt("layers").show_unindented(ui, |ui| {
+        list(ui, form, layers, of);
+    });
+}
+
+/// Each layer with its material and thickness.
+fn list(ui: &mut Ui, form: &mut Form, layers: &mut Vec<Layer>, of: Of) {
     let bound = if of == Of::Furring { bounds::FURRING_THICKNESS } else { bounds::WALL_THICKNESS };
     let fits = |layers: &[Layer]| bound.holds(layers.iter().map(|l| l.thickness).sum());
     let mut removed = None;
@@ -114,7 +123,8 @@ pub fn edit(ui: &mut Ui, form: &mut Form, layers: &mut Vec<Layer>, of: Of) {
             let before = layers[i];
             let materials = Material::ALL.map(|m| (m, m.word()));
             form.choice(ui, &format!("Layer {}", i + 1), &mut layers[i].material, &materials);
-            form.len(ui, &format!("Thickness {}", i + 1), &mut layers[i].thickness, bounds::LAYER_THICKNESS);
+            let word = format!("Thickness {}", i + 1);
+            form.len(ui, &word, &mut layers[i].thickness, bounds::LAYER_THICKNESS);
             if !fits(layers) {
                 layers[i] = before;
             }
@@ -135,15 +145,14 @@ pub fn edit(ui: &mut Ui, form: &mut Form, layers: &mut Vec<Layer>, of: Of) {
             false => layers.insert(i, layer),
         }
     }
-    if bounds::LAYERS.holds(count + 1)
-        && ui.button("Add a layer").on_hover_text(format!("Adds it at {}.", sides.1)).clicked()
-    {
+    let help = match of {
+        Of::Partition => "Adds a board at the right face.",
+        Of::Furring => "Adds a board at the room.",
+    };
+    if bounds::LAYERS.holds(count + 1) && ui.button("Add a layer").on_hover_text(help).clicked() {
         layers.push(BOARD);
         form.touch("layers");
     }
-    let total: Len = layers.iter().map(|l| l.thickness).sum();
-    let text = form.system().len(total, Precision::Fine);
-    form.fact(ui, "In all", RichText::new(text).strong());
 }
 
 #[cfg(test)]

@@ -34,16 +34,17 @@ pub fn show(ui: &mut Ui, cx: &mut Cx<'_>, now: &Now<'_>, name: &str) {
 
 /// One row of a menu.
 pub fn item(ui: &mut Ui, cx: &mut Cx<'_>, now: &Now<'_>, row: &commands::Row) {
-    let mut text = row.command.text(now);
-    if let Some(on) = state(row.command, cx.view, cx.system()) {
-        // A word at the right tells the state, beside the selected look.
-        text = format!("{text}{}", if on { "  (on)" } else { "" });
-    }
-    let mut button = Button::new(text).wrap_mode(egui::TextWrapMode::Extend);
+    let text = row.command.text(now);
+    // A tick tells the state by its form; the rows without one keep its room.
+    let ticked = match state(row.command, cx.view, cx.system()) {
+        Some(true) => format!("✓ {text}"),
+        Some(false) => format!("    {text}"),
+        None => text,
+    };
+    let mut button = Button::new(ticked).wrap_mode(egui::TextWrapMode::Extend);
     if let Some(shortcut) = &row.shortcut {
         button = button.shortcut_text(ui.ctx().format_shortcut(shortcut));
     }
-    button = button.selected(state(row.command, cx.view, cx.system()) == Some(true));
     let enabled = row.command.enabled(now);
     if ui.add_enabled(enabled, button).on_hover_text(row.help).clicked() {
         cx.command(row.command);

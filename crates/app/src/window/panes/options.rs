@@ -111,12 +111,7 @@ const SERVICES: &[(&str, &[ServiceKind])] = &[
     ),
     (
         "Drains",
-        &[
-            ServiceKind::FloorDrain,
-            ServiceKind::Sump,
-            ServiceKind::Ejector,
-            ServiceKind::Cleanout,
-        ],
+        &[ServiceKind::FloorDrain, ServiceKind::Sump, ServiceKind::Ejector, ServiceKind::Cleanout],
     ),
     ("Gas", &[ServiceKind::GasValve, ServiceKind::GasMeter]),
     ("Electric", &[ServiceKind::Panel, ServiceKind::Disconnect, ServiceKind::JunctionBox]),
@@ -147,12 +142,15 @@ fn service(ui: &mut Ui, kind: &mut ServiceKind, system: System) {
     ui.add_space(4.0);
     let usual = ServicePoint::usual(*kind, Pt::default(), Facing::SOUTH);
     let say = |l: Len| system.inches(l, measure::Precision::Tape);
-    note(ui, &format!(
-        "Placed with its usual size, {} × {} × {} high. Change it at the right once it stands.",
-        say(usual.width),
-        say(usual.depth),
-        say(usual.height)
-    ));
+    note(
+        ui,
+        &format!(
+            "Placed with its usual size, {} × {} × {} high. Change it at the right once it stands.",
+            say(usual.width),
+            say(usual.depth),
+            say(usual.height)
+        ),
+    );
 }
 
 /// Usual furnishings: name, width, depth, height in inches, fixed (common practice, no source).

@@ -30,14 +30,16 @@ pub fn show(ui: &mut Ui, cx: &mut Cx<'_>, notice: Option<&str>) {
                 System::Imperial => ("feet and inches", Command::Metric),
                 System::Metric => ("millimetres", Command::Imperial),
             };
-            let units = ui.button(word).on_hover_text("Switches between feet-inches and millimetres.");
+            let units =
+                ui.button(word).on_hover_text("Switches between feet-inches and millimetres.");
             if units.accessible_name(format!("Units: {word}")).clicked() {
                 cx.command(other);
             }
         });
         part(ui, CAUTION, height, |ui| {
             let text = "Planning aid: your building department decides";
-            let label = ui.add(Label::new(RichText::new(text).weak()).truncate().sense(egui::Sense::click()));
+            let label = ui
+                .add(Label::new(RichText::new(text).weak()).truncate().sense(egui::Sense::click()));
             if label.on_hover_text("Cautions").clicked() {
                 cx.command(Command::Cautions);
             }
