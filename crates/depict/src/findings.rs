@@ -143,6 +143,9 @@ fn one(
                 }
                 let lines = hatch(&[&ring], Slope::Rising, 2.5, canvas.phase());
                 m.segments(lines, Stroke::solid(tone, 0.9));
+                if let Ok(quad) = <[P; 4]>::try_from(ring.clone()) {
+                    placer.avoid(quad, NOBODY);
+                }
                 m.outline(ring, Stroke::solid(tone, 1.4));
             }
             if lit {

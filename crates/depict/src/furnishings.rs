@@ -38,7 +38,10 @@ pub(crate) fn draw(
         let mut spots = vec![Spot::new(middle, Anchor::Middle)];
         let (width, height) = (q[0].distance(q[3]), q[0].distance(q[1]));
         for angle in if width >= height { [across, depth] } else { [depth, across] } {
-            spots.push(Spot { at: middle, anchor: Anchor::Middle, angle });
+            for (u, v) in [(0.5, 0.5), (0.25, 0.5), (0.75, 0.5), (0.5, 0.25), (0.5, 0.75)] {
+                let at = q[0].towards(q[3], u).towards(q[1].towards(q[2], u), v);
+                spots.push(Spot { at, anchor: Anchor::Middle, angle });
+            }
         }
         let inside = Label {
             origin: element.name(),

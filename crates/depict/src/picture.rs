@@ -105,7 +105,7 @@ pub fn picture(view: &View, scene: &Scene<'_>) -> Picture {
     services::draw(&canvas, &mut placer, &mut labels, &mut marks);
     overheads::draw(&canvas, &mut placer, &mut labels, &mut marks);
     rooms::labels(&canvas, &mut labels);
-    rooms::notes(&canvas, &mut labels, &mut marks);
+    rooms::notes(&canvas, &mut placer, &mut labels, &mut marks);
 
     // What has to stand where it stands comes before words that can give way.
     let badges = findings::badges(&canvas, &mut placer);

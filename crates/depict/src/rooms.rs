@@ -1,13 +1,13 @@
 //! Room labels: name, use, area, clear dimensions, ceiling height; tags that stand in no room.
 
-use drawing::{Anchor, P, Tone, size};
+use drawing::{Anchor, Marks, P, Tone, size};
 use geometry::{Bounds, Pt, Shape};
 use measure::Precision;
 use plan::Body;
 use plan::element::RoomTag;
 use space::{Room, RoomIndex};
 
-use crate::labels::{ANY_SIZE, Label, Line, NOBODY, Rank, Spot};
+use crate::labels::{ANY_SIZE, Label, Line, NOBODY, Placer, Rank, Spot, beside, square};
 use crate::picture::Canvas;
 
 pub(crate) fn labels(canvas: &Canvas<'_>, labels: &mut Vec<Label>) {
@@ -137,7 +137,12 @@ fn capital(word: &str) -> String {
 }
 
 /// Notes: their text beside a dot.
-pub(crate) fn notes(canvas: &Canvas<'_>, labels: &mut Vec<Label>, marks: &mut drawing::Marks) {
+pub(crate) fn notes(
+    canvas: &Canvas<'_>,
+    placer: &mut Placer,
+    labels: &mut Vec<Label>,
+    marks: &mut Marks,
+) {
     if !canvas.scene.show.notes {
         return;
     }
@@ -147,6 +152,7 @@ pub(crate) fn notes(canvas: &Canvas<'_>, labels: &mut Vec<Label>, marks: &mut dr
             continue;
         }
         let at: P = canvas.view.screen_from_plan(note.at);
+        placer.block(square(at, 3.0), element.id.0);
         marks.group(element.name(), |m| m.circle(at, 2.0, Some(Tone::New), None));
         let lines: Vec<Line> =
             note.text.lines().map(|line| Line::plain(line, size::SMALL, Tone::New)).collect();
@@ -155,7 +161,7 @@ pub(crate) fn notes(canvas: &Canvas<'_>, labels: &mut Vec<Label>, marks: &mut dr
             rank: Rank::Note,
             owner: element.id.0,
             forms: vec![lines],
-            spots: crate::labels::beside(at, 1.0),
+            spots: beside(at, 1.0),
             within: None,
             most: ANY_SIZE,
             plate: None,
