@@ -83,8 +83,8 @@ pub(super) enum Times {
     All,
 }
 
-/// Every command with its form, as the error for an unknown one lists them.
-pub(super) const FORMS: [&str; 30] = [
+/// Every command with its form, as help and errors list them.
+pub const FORMS: [&str; 28] = [
     "tool NAME",
     "option KEY VALUE",
     "press X,Y",
@@ -113,6 +113,4 @@ pub(super) const FORMS: [&str; 30] = [
     "reach LENGTH",
     "check",
     "expect …",
-    "# comment",
-    "an empty line",
 ];

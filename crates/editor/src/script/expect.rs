@@ -11,6 +11,7 @@ use super::names;
 use super::run::name;
 use crate::{Checked, DimensionId, Session, ToolKind, fields};
 
+pub use read::FORMS;
 pub(super) use read::parse;
 
 /// One expectation.

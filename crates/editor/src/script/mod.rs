@@ -12,6 +12,8 @@ use std::fmt;
 
 use crate::{Session, Work};
 
+pub use command::FORMS as COMMANDS;
+pub use expect::FORMS as EXPECTATIONS;
 pub use run::run;
 
 /// One command that was carried out.

@@ -7,8 +7,8 @@ use crate::entry::read_signed;
 use crate::script::names::{DIMENSIONS, TOOLS, look_up};
 use crate::script::parse::{pair, split_word};
 
-/// Every expectation with its form.
-const FORMS: [&str; 21] = [
+/// Every expectation with its form, as help and errors list them.
+pub const FORMS: [&str; 21] = [
     "elements N [WORD]",
     "finding RULE [correction|verify|advice] [on ELEMENT] [measured FIGURE] [required FIGURE]",
     "no finding [RULE] [on ELEMENT]",
