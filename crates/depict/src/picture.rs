@@ -22,6 +22,8 @@ pub struct Picture {
     pub rulers: Marks,
     /// Where the figures of the live measurements stand.
     pub figures: Vec<FigureBox>,
+    /// Where the badges of findings stand: the index of the finding, and the badge's centre.
+    pub badges: Vec<(usize, P)>,
 }
 
 /// A scene in a view: what every part of the picture needs to know.
@@ -132,7 +134,7 @@ pub fn picture(view: &View, scene: &Scene<'_>) -> Picture {
     if scene.show.rulers {
         rulers::draw(view, scene, &mut ruler_marks);
     }
-    Picture { marks, rulers: ruler_marks, figures }
+    Picture { marks, rulers: ruler_marks, figures, badges }
 }
 
 fn slab(canvas: &Canvas<'_>, poche: &Poche, marks: &mut Marks) {

@@ -1,6 +1,7 @@
 //! What panes ask for. They read a context and push acts; `run.rs` carries them out.
 
 use editor::{Checked, Session};
+use geometry::Bounds;
 use measure::System;
 use plan::{Edit, ElementId};
 
@@ -20,6 +21,10 @@ pub enum Act {
     Select(Vec<ElementId>),
     /// Selects what a finding is about and shows its place.
     ShowFinding(FindingKey),
+    /// Selects what a finding is about; its place is in sight already.
+    PickFinding(FindingKey),
+    /// Brings a box of the plan into sight.
+    LookAt(Bounds),
     /// Shows on the plan what a remedy would do, before it is applied.
     Preview {
         finding: FindingKey,

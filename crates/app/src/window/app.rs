@@ -27,6 +27,8 @@ pub struct Start {
     pub quit_after_first_frame: bool,
     /// Print how long frames took at the end.
     pub timing: bool,
+    /// Print where the plan lies on the screen whenever that changes.
+    pub tell_view: bool,
     /// Keep a recovery copy, and offer the ones that were left.
     pub autosave: bool,
 }
@@ -52,6 +54,8 @@ pub struct App {
     applied: Option<theme::Look>,
     start: Start,
     timing: Timing,
+    /// What was told of the view last.
+    told: String,
     frames: u64,
 }
 
@@ -73,6 +77,7 @@ impl App {
             title: String::new(),
             applied: None,
             timing: Timing::default(),
+            told: String::new(),
             frames: 0,
             start,
         };
@@ -191,6 +196,19 @@ impl App {
         }
     }
 
+    /// Points per inch, the window position of the plan's origin.
+    #[expect(clippy::print_stdout, reason = "this is what the flag is for")]
+    fn tell_view(&mut self) {
+        let corner = self.canvas.corner;
+        let zero = self.view.camera.screen_from_plan(geometry::Pt::default());
+        let scale = self.view.camera.scale * f64::from(measure::Len::PER_INCH);
+        let told = format!("view {scale} {} {}", corner.x + zero.x, corner.y + zero.y);
+        if told != self.told {
+            println!("{told}");
+            self.told = told;
+        }
+    }
+
     fn set_title(&mut self, ctx: &Context) {
         let mark = if self.document.unsaved() { "• " } else { "" };
         let title = format!("{mark}{} – Cellarwright", self.document.name());
@@ -207,7 +225,7 @@ fn right_pane(ui: &mut Ui, cx: &mut Cx<'_>, remedies: &Remedies) -> Vec<super::v
     let height = ui.available_height();
     let inspector = Panel::bottom("inspector")
         .frame(Frame::new().inner_margin(Margin { top: 6, ..Margin::ZERO }))
-        .default_size(height * 0.46)
+        .default_size(height * 0.44)
         .size_range(120.0..=(height - 140.0).max(130.0));
     inspector.resizable(true).show(ui, |ui| {
         ui.take_available_space();
@@ -239,6 +257,9 @@ impl eframe::App for App {
         let began = Instant::now();
         self.frame(ui);
         self.frames += 1;
+        if self.start.tell_view {
+            self.tell_view();
+        }
         if self.start.timing {
             self.timing.add(began.elapsed());
         }

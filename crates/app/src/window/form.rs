@@ -11,6 +11,9 @@ use plan::bounds::{Bound, CountBound, TextBound};
 /// The width of the words at the left.
 const WORDS: f32 = 104.0;
 
+/// A pane narrower than this has no room for a wide value beside its word.
+const NARROW: f32 = 250.0;
+
 /// A form in one unit system.
 #[derive(Debug)]
 pub struct Form {
@@ -155,7 +158,7 @@ impl Form {
     ) {
         let shown = choices.iter().find(|(v, _)| v == value).map_or("other", |(_, w)| w);
         let mut new = None;
-        row(ui, word, |ui| {
+        wide_row(ui, word, |ui| {
             let width = ui.available_width();
             ComboBox::from_id_salt(word)
                 .width(width)
@@ -189,7 +192,7 @@ impl Form {
         choices: &[(T, &str)],
     ) {
         let mut new = None;
-        row(ui, word, |ui| {
+        wide_row(ui, word, |ui| {
             ui.spacing_mut().item_spacing.x = 4.0;
             ui.spacing_mut().button_padding.x = 6.0;
             for (choice, text) in choices {
@@ -219,6 +222,15 @@ impl Form {
             ui.add(egui::Label::new(value).wrap());
         });
     }
+}
+
+/// A row whose value needs room: in a narrow pane the word stands above it.
+fn wide_row(ui: &mut Ui, word: &str, value: impl FnOnce(&mut Ui)) {
+    if ui.available_width() >= NARROW {
+        return row(ui, word, value);
+    }
+    ui.add(egui::Label::new(RichText::new(word).weak()).truncate());
+    ui.horizontal_wrapped(value);
 }
 
 /// A row with its word at the left.

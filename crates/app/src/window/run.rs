@@ -88,6 +88,8 @@ impl App {
                 self.document.session.select(ids);
             }
             Act::ShowFinding(key) => self.show_finding(key),
+            Act::PickFinding(key) => self.pick_finding(key),
+            Act::LookAt(bounds) => self.view.look_at(bounds),
             Act::Preview { finding, remedy } => self.start_preview(finding, remedy),
             Act::EndPreview => self.preview = None,
             Act::Show(dialog) => self.dialogs.push(dialog),
@@ -189,15 +191,20 @@ impl App {
     fn show_finding(&mut self, key: FindingKey) {
         let checked = self.document.session.checked();
         let Some(finding) = checked.findings.iter().find(|f| key.is(f)) else { return };
-        self.document.session.set_tool(ToolKind::Select);
-        self.document.session.select(finding.elements.iter().copied());
         let mut points: Vec<Pt> = finding.places.iter().flat_map(place_points).collect();
         if points.is_empty() {
             let bounds = bounds_of(&checked, &finding.elements);
             points.extend([bounds.min, bounds.max]);
         }
         self.view.look_at(Bounds::of(points));
+        self.pick_finding(key);
+    }
+
+    fn pick_finding(&mut self, key: FindingKey) {
+        self.document.session.set_tool(ToolKind::Select);
+        self.document.session.select(key.elements.iter().copied());
         self.view.picked = Some(key);
+        self.view.reveal = true;
     }
 
     fn next_finding(&mut self) {

@@ -65,6 +65,8 @@ pub struct View {
     pub lit: Option<FindingKey>,
     /// The finding that was clicked last.
     pub picked: Option<FindingKey>,
+    /// Scroll the list to the picked finding.
+    pub reveal: bool,
     /// Where the pointer is on the plan.
     pub pointer: Option<Pt>,
 }
@@ -78,6 +80,7 @@ impl Default for View {
             off: Vec::new(),
             lit: None,
             picked: None,
+            reveal: false,
             pointer: None,
         }
     }

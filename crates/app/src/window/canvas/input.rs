@@ -154,6 +154,11 @@ fn press(
             if !cx.session.busy() && figures::open_at(cx, canvas, pos) {
                 return;
             }
+            let looking = cx.session.tool() == editor::ToolKind::Select && !cx.session.busy();
+            if looking && let Some(key) = canvas.badge(pos) {
+                cx.push(Act::PickFinding(key));
+                return;
+            }
             canvas.pointer.pressed = true;
             let Spot { at, reach, mods } = spot(cx, canvas, rect, pos);
             cx.session.feed(&Gesture::Press { at, reach, mods });

@@ -16,17 +16,21 @@ use super::commands::{Command, Now, row_of};
 use super::paint;
 use super::panes::menu;
 use super::theme::SMALL;
-use super::view::MARGIN;
+use super::view::{FindingKey, MARGIN};
 use drawing::Tone;
 
 /// What the canvas remembers from frame to frame.
 #[derive(Debug, Default)]
 pub struct Canvas {
+    /// Its left top corner in the last frame.
+    pub corner: Pos2,
     pointer: input::Pointer,
     /// The figure of a tape that is being typed over.
     figure: Option<figures::Typing>,
     /// Where the figures stood in the last frame.
     figures: Vec<(DimensionId, Rect)>,
+    /// Where the badges of findings stood in the last frame.
+    badges: Vec<(FindingKey, Pos2)>,
     /// The joined walls of the facts that were painted last.
     poche: Option<(Arc<Facts>, Arc<Poche>)>,
 }
@@ -39,6 +43,7 @@ pub fn show(ui: &mut Ui, cx: &mut Cx<'_>, canvas: &mut Canvas, now: &Now<'_>, bu
     ui.advance_cursor_after_rect(rect);
     response.widget_info(|| WidgetInfo::labeled(Role::Canvas, true, "Plan"));
     place_camera(cx, rect);
+    canvas.corner = rect.min;
     if !busy {
         input::take(ui, cx, canvas, &response);
     }
@@ -70,6 +75,15 @@ pub fn show(ui: &mut Ui, cx: &mut Cx<'_>, canvas: &mut Canvas, now: &Now<'_>, bu
                 .map(|e| e.text.as_str()),
         })
         .collect();
+    let response = match badge_at(ui, canvas).filter(|_| response.hovered() && !cx.session.busy()) {
+        Some(key) => {
+            cx.view.lit = Some(key.clone());
+            let finding = checked.findings.iter().find(|f| key.is(f));
+            let title = finding.map_or_else(String::new, |f| f.title.say(system));
+            response.on_hover_text_at_pointer(title)
+        }
+        None => response,
+    };
     let shown = cx.view.shown_finding(&checked.findings);
     let lit: Vec<usize> = shown
         .and_then(|f| checked.findings.iter().position(|g| std::ptr::eq(f, g)))
@@ -110,6 +124,11 @@ pub fn show(ui: &mut Ui, cx: &mut Cx<'_>, canvas: &mut Canvas, now: &Now<'_>, bu
             (dimensions[f.blade].id, Rect::from_min_max(at(f.min), at(f.max)))
         })
         .collect();
+    canvas.badges = picture
+        .badges
+        .iter()
+        .map(|(i, p)| (FindingKey::of(&checked.findings[*i]), pos2(p.x, p.y) + rect.min.to_vec2()))
+        .collect();
     if response.has_focus() && canvas.pointer.by_keyboard {
         let line = Stroke::new(2.0, ui.visuals().selection.stroke.color);
         painter.rect_stroke(rect.shrink(1.0), 0.0, line, egui::StrokeKind::Inside);
@@ -119,6 +138,21 @@ pub fn show(ui: &mut Ui, cx: &mut Cx<'_>, canvas: &mut Canvas, now: &Now<'_>, bu
     figures::show(ui, cx, canvas, &dimensions, busy);
     if !busy {
         context_menu(&response, cx, now);
+    }
+}
+
+/// The finding whose badge is under the pointer.
+fn badge_at(ui: &Ui, canvas: &Canvas) -> Option<FindingKey> {
+    let at = ui.ctx().pointer_hover_pos()?;
+    canvas.badge(at)
+}
+
+impl Canvas {
+    /// The finding whose badge stands at a position.
+    fn badge(&self, at: Pos2) -> Option<FindingKey> {
+        const REACH: f32 = 10.0;
+        let near = self.badges.iter().rev().find(|(_, p)| p.distance(at) <= REACH);
+        near.map(|(key, _)| key.clone())
     }
 }
 
@@ -185,6 +219,8 @@ fn cursor(ui: &Ui, cx: &Cx<'_>, canvas: &Canvas, response: &Response) {
         CursorIcon::Grab
     } else if on_figure && !cx.session.busy() {
         CursorIcon::Text
+    } else if cx.session.tool() == ToolKind::Select && badge_at(ui, canvas).is_some() {
+        CursorIcon::PointingHand
     } else {
         match (cx.session.tool(), cx.session.hovered()) {
             (ToolKind::Select, _) if cx.session.busy() => CursorIcon::Grabbing,

@@ -1,6 +1,7 @@
 //! Nothing is selected: the rooms of the plan.
 
 use egui::{Button, Label, RichText, Ui, vec2};
+use geometry::Bounds;
 use measure::Precision;
 use plan::element::RoomUse;
 
@@ -8,7 +9,7 @@ use super::super::act::{Act, Cx};
 use super::super::form::capital;
 use super::heading;
 
-/// Lists the rooms; a click selects the room's tag.
+/// Lists the rooms; a click shows one and selects its tag.
 pub fn show(ui: &mut Ui, cx: &mut Cx<'_>) {
     heading(ui, "Rooms");
     let facts = std::sync::Arc::clone(&cx.checked.facts);
@@ -34,12 +35,10 @@ pub fn show(ui: &mut Ui, cx: &mut Cx<'_>) {
         let button = Button::selectable(false, text)
             .right_text(RichText::new(size).weak().small())
             .min_size(vec2(ui.available_width(), 24.0));
-        let response = ui.add_enabled(room.tag.is_some(), button);
-        let response = response.on_hover_text("Selects the room's tag.");
-        if response.clicked()
-            && let Some(tag) = room.tag
-        {
-            cx.push(Act::Select(vec![tag]));
+        let response = ui.add(button).on_hover_text("Shows the room and selects its tag.");
+        if response.clicked() {
+            cx.push(Act::LookAt(Bounds::of(room.shape.outer.iter().copied())));
+            cx.push(Act::Select(room.tag.into_iter().collect()));
         }
     }
     ui.add_space(4.0);

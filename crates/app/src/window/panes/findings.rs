@@ -125,6 +125,9 @@ fn card(ui: &mut Ui, cx: &mut Cx<'_>, finding: &Finding, remedies: &Remedies) ->
             egui::StrokeKind::Middle,
         );
     }
+    if picked && std::mem::take(&mut cx.view.reveal) {
+        ui.scroll_to_rect(response.rect.expand(8.0), None);
+    }
     if response.clicked() {
         cx.push(Act::ShowFinding(key));
     }
@@ -158,14 +161,17 @@ fn body(ui: &mut Ui, cx: &mut Cx<'_>, finding: &Finding, key: &FindingKey, remed
         ui.add(Label::new(RichText::new(text).weak()).wrap());
     }
     remedy_row(ui, cx, key, remedies);
-    ui.add(Label::new(RichText::new(finding.citation.marked()).weak().size(SMALL)).wrap());
-    let aside =
-        ui.small_button("Set aside…").on_hover_text("Asks for a reason, which stays in the plan.");
-    let title = finding.title.say(system);
-    if aside.accessible_name(format!("Set aside: {title}")).clicked() {
-        let dialog = Dialog::SetAside { finding: key.clone(), title, reason: String::new() };
-        cx.push(Act::Show(dialog));
-    }
+    ui.horizontal_wrapped(|ui| {
+        let title = finding.title.say(system);
+        let aside = ui.small_button("Set aside…");
+        let aside = aside.on_hover_text("Asks for a reason, which stays in the plan.");
+        if aside.accessible_name(format!("Set aside: {title}")).clicked() {
+            let dialog = Dialog::SetAside { finding: key.clone(), title, reason: String::new() };
+            cx.push(Act::Show(dialog));
+        }
+        let citation = RichText::new(finding.citation.marked()).weak().size(SMALL);
+        ui.add(Label::new(citation).wrap());
+    });
 }
 
 /// The remedies: a safe one is applied at once, any other is shown on the plan first.

@@ -8,22 +8,29 @@ use super::super::commands::{Command, row_of};
 use super::super::theme::SMALL;
 use super::options;
 
+/// The options keep at least this height when the window is low.
+const OPTIONS: f32 = 170.0;
+
 /// Shows the pane.
 pub fn show(ui: &mut Ui, cx: &mut Cx<'_>) {
-    ScrollArea::vertical().auto_shrink(false).show(ui, |ui| {
+    let most = (ui.available_height() - OPTIONS).max(OPTIONS);
+    let tools = ScrollArea::vertical().id_salt("tools").max_height(most);
+    tools.auto_shrink([false, true]).show(ui, |ui| {
         ui.spacing_mut().item_spacing.y = 1.0;
         for stage in Stage::ALL {
-            ui.add_space(6.0);
+            ui.add_space(5.0);
             ui.label(RichText::new(stage.word()).size(SMALL).weak());
-            ui.add_space(1.0);
             for tool in ToolKind::ALL.into_iter().filter(|t| t.stage() == stage) {
                 tool_row(ui, cx, tool);
             }
         }
-        ui.add_space(10.0);
-        ui.separator();
+    });
+    ui.add_space(4.0);
+    ui.separator();
+    ui.add_space(2.0);
+    let tool = cx.session.tool().word();
+    ScrollArea::vertical().id_salt(("options", tool)).auto_shrink(false).show(ui, |ui| {
         ui.spacing_mut().item_spacing.y = 5.0;
-        ui.add_space(4.0);
         options::show(ui, cx);
         ui.add_space(12.0);
     });
