@@ -11,13 +11,14 @@ use super::super::Cx;
 use super::snap;
 use crate::outline::placed;
 use crate::pointer::{Pointer, along, distance, offset};
+use crate::snap::caught;
 use crate::{Dimension, DimensionId, Snap};
 
 /// What is dragged.
 #[derive(Clone, Debug)]
 pub(super) enum Drag {
-    /// A wall along its normal.
-    Wall { id: ElementId, line: Seg },
+    /// A wall along its normal, between the limits at which a wall that follows it would turn inside out.
+    Wall { id: ElementId, line: Seg, limits: (Len, Len) },
     /// An end of a wall; `base` is the other end.
     End { id: ElementId, end: End, base: Pt },
     /// An end of a straight overhead.
@@ -89,7 +90,9 @@ impl Drag {
                 Drag::Furring { id: first, line, from, to, end: None }
             }
             body => match body.wall_line() {
-                Some(line) => Drag::Wall { id: first, line },
+                Some(line) => {
+                    Drag::Wall { id: first, line, limits: ops::move_wall_range(cx.plan, first) }
+                }
                 None => Drag::Thing { id: first },
             },
         })
@@ -99,8 +102,12 @@ impl Drag {
     pub fn aim(&self, cx: &Cx<'_>, grab: Pt, pointer: &Pointer) -> (Shift, Option<Snap>) {
         let v = pointer.at - grab;
         match self {
-            Drag::Wall { id, line } => {
+            Drag::Wall { id, line, limits: (least, most) } => {
                 let (by, snap) = snap::wall(cx, *id, *line, along(v, line.dir().left()), pointer);
+                if by < *least || by > *most {
+                    let stop = caught("stop", pointer.at);
+                    return (Shift::By(by.clamp(*least, *most)), stop);
+                }
                 (Shift::By(by), snap)
             }
             Drag::End { id, base, .. } | Drag::RunEnd { id, base, .. } => {
