@@ -51,6 +51,7 @@ scripts! {
     note
     overhead
     partition
+    remedy
     room
     select
     service

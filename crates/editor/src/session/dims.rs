@@ -46,6 +46,15 @@ pub(super) fn of_selection(facts: &Facts, selection: &BTreeSet<ElementId>) -> Ve
     }
 }
 
+/// The distances around a thing that is being placed: the first that the shown plan has and the committed one
+/// has not. They are read, not typed into.
+pub(super) fn of_ghost(facts: &Facts, committed: &Plan) -> Vec<Dimension> {
+    let ghost = committed.next_ids(1).find_map(|id| facts.plan.get(id));
+    let Some(placed) = ghost.and_then(|e| placed(&e.body)) else { return Vec::new() };
+    let all = boxes::dimensions(facts, placed);
+    all.into_iter().map(|d| Dimension { editable: false, ..d }).collect()
+}
+
 fn host_line(plan: &Plan, furring: &Furring) -> Option<Seg> {
     plan.get(furring.host)?.body.wall_line()
 }

@@ -176,16 +176,19 @@ impl Session {
         self.active.tool().takes_point() || !self.fields().is_empty()
     }
 
-    /// The live dimensions that a typed figure may go to.
+    /// The live dimensions that a typed figure may go to: those of the running gesture first.
     pub(super) fn fields(&mut self) -> Vec<DimensionId> {
         let tool = self.active.tool();
-        if self.tool != ToolKind::Select || tool.busy() {
-            return tool.fields().to_vec();
+        let mut fields = tool.fields().to_vec();
+        if self.tool != ToolKind::Select || (tool.busy() && fields.is_empty()) {
+            return fields;
         }
         let plan = Arc::clone(self.history.now());
         let facts = self.memo.facts(&plan);
         let own = dims::of_selection(&facts, &self.selection);
-        own.into_iter().filter(|d| d.editable).map(|d| d.id).collect()
+        let own = own.into_iter().filter(|d| d.editable).map(|d| d.id);
+        fields.extend(own.filter(|id| !tool.fields().contains(id)));
+        fields
     }
 
     /// Moves what is typed to the next live dimension, or to the one before.

@@ -218,16 +218,22 @@ impl Session {
         self.history.can_redo()
     }
 
-    /// Live measurements of the running gesture and of the selected element.
+    /// Live measurements of the running gesture, and of the selected element or the thing being placed.
     pub fn dimensions(&mut self) -> Vec<Dimension> {
         let mut dimensions = self.active.tool().dimensions();
-        if self.tool == ToolKind::Select && self.marquee().is_none() {
-            let shown = Arc::clone(&self.shown);
-            let facts = self.memo.facts(&shown);
-            let own = dims::of_selection(&facts, &self.selection);
-            let taken: Vec<DimensionId> = dimensions.iter().map(|d| d.id).collect();
-            dimensions.extend(own.into_iter().filter(|d| !taken.contains(&d.id)));
+        let select = self.tool == ToolKind::Select;
+        if self.marquee().is_some() || (!select && Arc::ptr_eq(&self.shown, self.history.now())) {
+            return dimensions;
         }
+        let shown = Arc::clone(&self.shown);
+        let facts = self.memo.facts(&shown);
+        if !select {
+            dimensions.extend(dims::of_ghost(&facts, self.history.now()));
+            return dimensions;
+        }
+        let own = dims::of_selection(&facts, &self.selection);
+        let taken: Vec<DimensionId> = dimensions.iter().map(|d| d.id).collect();
+        dimensions.extend(own.into_iter().filter(|d| !taken.contains(&d.id)));
         dimensions
     }
 
