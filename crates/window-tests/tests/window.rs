@@ -271,3 +271,50 @@ fn a_broken_file_is_explained_and_the_open_plan_stays() {
         "file, line, column: {said:?}"
     );
 }
+
+#[test]
+fn a_remedy_is_shown_first_and_then_applied() {
+    let mut desk = desk(&cellar());
+    let line = |desk: &Desk| match &desk.plan().elements().iter().last().unwrap().body {
+        Body::Partition(w) => w.line(),
+        other => panic!("{other:?}"),
+    };
+    let before = line(&desk);
+    desk.harness.get_by_label_contains("Move W6 by").click();
+    desk.harness.run();
+    assert_eq!(line(&desk), before, "shown, not done");
+    desk.button("Leave it");
+    desk.harness.get_by_label_contains("Move W6 by").click();
+    desk.harness.run();
+    desk.harness.get_by_label_contains("Apply: Move W6 by").click();
+    desk.harness.run();
+    assert_eq!(before.a.x - line(&desk).a.x, Len::inches(6).units(), "30 in become 36 in");
+    assert!(!desk.says("Too little depth"), "and the finding is gone");
+}
+
+#[test]
+fn a_figure_on_the_tape_is_typed_over() {
+    let mut desk = desk(&cellar());
+    desk.select("partition W6");
+    // The length of the wall rides on it: Tab goes to the figures of the tape.
+    let canvas = desk.harness.get_by_role_and_label(Role::Canvas, "Plan");
+    canvas.focus();
+    desk.harness.run();
+    desk.key(Key::Tab);
+    desk.type_text("9'");
+    desk.key(Key::Enter);
+    let changed = desk.harness.state().session().can_undo().map(str::to_owned);
+    assert!(changed.is_some(), "typing made a step");
+}
+
+#[test]
+fn the_room_tag_tells_what_the_use_needs() {
+    let mut desk = desk(&cellar());
+    desk.button("Room use");
+    desk.click_at(desk.spot(0.4, 0.5));
+    desk.key(Key::Escape);
+    assert_eq!(desk.elements(), 7);
+    desk.select("room tag");
+    assert!(desk.says("Net area"));
+    assert!(desk.says("What an office needs"));
+}

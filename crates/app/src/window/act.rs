@@ -7,6 +7,7 @@ use plan::{Edit, ElementId};
 
 use super::commands::Command;
 use super::dialogs::Dialog;
+use super::run::Preview;
 use super::view::{FindingKey, View};
 
 /// One thing that a pane asks for.
@@ -45,7 +46,7 @@ pub struct Cx<'a> {
     pub view: &'a mut View,
     pub acts: &'a mut Vec<Act>,
     /// The remedy that is shown on the plan, if one is.
-    pub preview: Option<(&'a FindingKey, usize)>,
+    pub preview: Option<&'a Preview>,
 }
 
 impl Cx<'_> {

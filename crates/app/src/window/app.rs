@@ -3,7 +3,7 @@
 use std::path::PathBuf;
 use std::time::{Duration, Instant};
 
-use egui::{CentralPanel, Context, Frame, Margin, Panel, Ui, ViewportCommand};
+use egui::{CentralPanel, Context, Event, Frame, Margin, Panel, Ui, ViewportCommand};
 
 use super::act::{Act, Cx};
 use super::autosave::Autosave;
@@ -16,7 +16,7 @@ use super::remedies::Remedies;
 use super::run::Preview;
 use super::timing::Timing;
 use super::view::View;
-use super::{inspector, panes, theme};
+use super::{inspector, panes, theme, told};
 
 /// What the window starts with.
 #[derive(Clone, Debug, Default)]
@@ -27,8 +27,8 @@ pub struct Start {
     pub quit_after_first_frame: bool,
     /// Print how long frames took at the end.
     pub timing: bool,
-    /// Print where the plan lies on the screen whenever that changes.
-    pub tell_view: bool,
+    /// Write what is on the screen into this file whenever that changes.
+    pub tell: Option<PathBuf>,
     /// Keep a recovery copy, and offer the ones that were left.
     pub autosave: bool,
 }
@@ -54,15 +54,18 @@ pub struct App {
     applied: Option<theme::Look>,
     start: Start,
     timing: Timing,
-    /// What was told of the view last.
-    told: String,
     frames: u64,
+    /// Events that wait for the next frame: see [`one_at_a_time`].
+    held: Vec<Event>,
 }
 
 impl App {
     /// Sets the look up and opens the plan.
     pub fn new(ctx: &Context, start: Start) -> App {
         theme::install(ctx);
+        if let Some(file) = &start.tell {
+            ctx.add_plugin(told::Told::new(file.clone()));
+        }
         let mut app = App {
             document: Document::empty(),
             view: View::default(),
@@ -77,8 +80,8 @@ impl App {
             title: String::new(),
             applied: None,
             timing: Timing::default(),
-            told: String::new(),
             frames: 0,
+            held: Vec::new(),
             start,
         };
         app.begin();
@@ -134,10 +137,7 @@ impl App {
     fn frame(&mut self, ui: &mut Ui) {
         let mut acts = Vec::new();
         self.shortcuts(ui.ctx(), &mut acts);
-        let checked = match &self.preview {
-            Some(preview) => preview.checked.clone(),
-            None => self.document.session.checked(),
-        };
+        let checked = self.document.session.checked();
         let open = checked.findings.iter().filter(|f| f.set_aside.is_none()).count();
         let name = self.document.name();
         let now = App::now(&self.document, open);
@@ -148,7 +148,7 @@ impl App {
             checked: &checked,
             view: &mut self.view,
             acts: &mut acts,
-            preview: self.preview.as_ref().map(|p| (&p.finding, p.remedy)),
+            preview: self.preview.as_ref(),
         };
         let fill = ui.visuals().panel_fill;
         let pane = |x: i8, y: i8| Frame::new().fill(fill).inner_margin(Margin::symmetric(x, y));
@@ -193,19 +193,6 @@ impl App {
         }
         if self.remedies.work(&checked.facts, wanted, &checked.findings) {
             ctx.request_repaint();
-        }
-    }
-
-    /// Points per inch, the window position of the plan's origin.
-    #[expect(clippy::print_stdout, reason = "this is what the flag is for")]
-    fn tell_view(&mut self) {
-        let corner = self.canvas.corner;
-        let zero = self.view.camera.screen_from_plan(geometry::Pt::default());
-        let scale = self.view.camera.scale * f64::from(measure::Len::PER_INCH);
-        let told = format!("view {scale} {} {}", corner.x + zero.x, corner.y + zero.y);
-        if told != self.told {
-            println!("{told}");
-            self.told = told;
         }
     }
 
@@ -257,8 +244,8 @@ impl eframe::App for App {
         let began = Instant::now();
         self.frame(ui);
         self.frames += 1;
-        if self.start.tell_view {
-            self.tell_view();
+        if self.start.tell.is_some() {
+            told::place(ui.ctx(), self.canvas.corner, &self.view.camera);
         }
         if self.start.timing {
             self.timing.add(began.elapsed());
@@ -269,9 +256,36 @@ impl eframe::App for App {
         }
     }
 
+    fn raw_input_hook(&mut self, ctx: &Context, raw_input: &mut egui::RawInput) {
+        self.held.append(&mut raw_input.events);
+        let rest = one_at_a_time(&mut self.held);
+        raw_input.events = std::mem::replace(&mut self.held, rest);
+        if !self.held.is_empty() {
+            ctx.request_repaint();
+        }
+    }
+
     fn clear_color(&self, visuals: &egui::Visuals) -> [f32; 4] {
         visuals.panel_fill.to_normalized_gamma_f32()
     }
+}
+
+/// Splits events so that no frame gets two presses: what the first one does is done before the second one
+/// is looked at, however fast they come. Gives the events that must wait.
+fn one_at_a_time(events: &mut Vec<Event>) -> Vec<Event> {
+    let presses = |e: &Event| {
+        matches!(
+            e,
+            Event::Key { pressed: true, .. }
+                | Event::PointerButton { .. }
+                | Event::Copy
+                | Event::Cut
+                | Event::Paste(_)
+        )
+    };
+    let second = events.iter().enumerate().filter(|(_, e)| presses(e)).nth(1);
+    let cut = second.map_or(events.len(), |(i, _)| i);
+    events.split_off(cut)
 }
 
 impl Drop for App {
@@ -285,4 +299,29 @@ impl Drop for App {
 /// Pushes an act for a command.
 pub(super) fn command(acts: &mut Vec<Act>, command: super::commands::Command) {
     acts.push(Act::Do(command));
+}
+
+#[cfg(test)]
+mod tests {
+    use egui::{Key, Modifiers};
+
+    use super::*;
+
+    #[test]
+    fn two_presses_never_meet_in_one_frame() {
+        let key = |key| Event::Key {
+            key,
+            physical_key: None,
+            pressed: true,
+            repeat: false,
+            modifiers: Modifiers::NONE,
+        };
+        let text = Event::Text("4".into());
+        let mut events = vec![key(Key::Num4), text.clone(), key(Key::Enter), key(Key::W)];
+        let mut rest = one_at_a_time(&mut events);
+        assert_eq!(events, [key(Key::Num4), text]);
+        let last = one_at_a_time(&mut rest);
+        assert_eq!(rest, [key(Key::Enter)]);
+        assert_eq!(last, [key(Key::W)]);
+    }
 }

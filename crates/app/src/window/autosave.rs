@@ -95,6 +95,18 @@ impl Autosave {
         None
     }
 
+    /// Writes the copy at once; gives whether it is on the disk.
+    pub fn copy_now(&mut self, document: &Document) -> bool {
+        let Some(recovery) = self.recovery.clone() else { return false };
+        let plan = document.session.plan();
+        let written = recovery.write(document.path(), plan).is_ok();
+        if written {
+            self.copied = Some(Arc::clone(plan));
+        }
+        self.note(&recovery, document);
+        written
+    }
+
     /// Tells the panic hook what to write.
     fn note(&self, recovery: &Arc<Recovery>, document: &Document) {
         let latest = Latest {

@@ -33,6 +33,8 @@ pub struct Pending {
     pub then: Then,
     answer: Receiver<Option<PathBuf>>,
     since: Instant,
+    /// The field for the path has been offered beside it.
+    pub offered: bool,
 }
 
 /// How a file dialog ended, or stands.
@@ -77,7 +79,7 @@ impl Pending {
             let _ = send.send(chosen);
             ctx.request_repaint();
         });
-        Pending { purpose, then, answer, since: Instant::now() }
+        Pending { purpose, then, answer, since: Instant::now(), offered: false }
     }
 
     /// How the dialog stands.

@@ -21,6 +21,7 @@ mod sample;
 mod start;
 mod theme;
 mod timing;
+mod told;
 mod view;
 
 pub use app::{App, Start};

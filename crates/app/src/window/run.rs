@@ -25,6 +25,8 @@ use crate::store;
 pub struct Preview {
     pub finding: FindingKey,
     pub remedy: usize,
+    /// The remedy in words.
+    pub label: String,
     /// The plan with the remedy.
     pub checked: Checked,
 }
@@ -219,14 +221,15 @@ impl App {
     }
 
     fn start_preview(&mut self, finding: FindingKey, remedy: usize) {
-        let Some(edit) = self.remedies.of(&finding).remedies.get(remedy).map(|r| r.edit.clone())
-        else {
+        let system = self.document.session.system();
+        let wanted = self.remedies.of(&finding).remedies.get(remedy);
+        let Some((edit, label)) = wanted.map(|r| (r.edit.clone(), r.label.say(system))) else {
             return;
         };
         match self.document.session.plan().with(&edit) {
             Ok(plan) => {
                 let checked = check(Arc::new(plan));
-                self.preview = Some(Preview { finding, remedy, checked });
+                self.preview = Some(Preview { finding, remedy, label, checked });
             }
             Err(why) => self.notice = Some(why.to_string()),
         }
@@ -249,8 +252,14 @@ impl App {
             (Answer::Leave, _) => {}
             (Answer::Save(then), _) => self.save(ctx, then),
             (Answer::DontSave(then), _) => self.go_on(ctx, then),
-            (Answer::Open(path), _) => self.open(path),
-            (Answer::SaveTo(path, then), _) => self.save_to(ctx, path, then),
+            (Answer::Open(path), _) => {
+                self.pending = None;
+                self.open(path);
+            }
+            (Answer::SaveTo(path, then), _) => {
+                self.pending = None;
+                self.save_to(ctx, path, then);
+            }
             (Answer::Replace(path, then), _) => self.write(ctx, path, None, then),
             (Answer::Site(site), _) => {
                 self.act(
@@ -271,7 +280,9 @@ impl App {
                     let orphan = orphans.remove(i);
                     self.replace_document(Document::recovered(orphan.plan.clone()));
                     // The copy of this window takes its place.
-                    if let Err(why) = orphan.discard() {
+                    if self.autosave.copy_now(&self.document)
+                        && let Err(why) = orphan.discard()
+                    {
                         log::warn!("{}: {why}", orphan.copy.display());
                     }
                 }
@@ -415,7 +426,7 @@ impl App {
         if let Some(path) = dropped {
             self.ask_then(ctx, Then::OpenPath(path));
         }
-        let Some(pending) = &self.pending else { return };
+        let Some(pending) = &mut self.pending else { return };
         let (purpose, then) = (pending.purpose, pending.then.clone());
         match pending.poll() {
             Reply::Waiting => {
@@ -423,8 +434,7 @@ impl App {
                 return;
             }
             Reply::Slow => {
-                let up = self.dialogs.iter().any(|d| matches!(d, Dialog::Path { .. }));
-                if !up {
+                if !std::mem::replace(&mut pending.offered, true) {
                     self.ask_path(purpose, then, "No file dialog in sight? Type the path here.");
                 }
                 return;

@@ -40,7 +40,7 @@ pub fn run(args: WindowArgs) -> u8 {
                     plan: args.plan,
                     quit_after_first_frame: args.quit_after_first_frame,
                     timing: args.timing,
-                    tell_view: args.tell_view,
+                    tell: args.tell,
                     autosave: true,
                 };
                 Ok(Box::new(App::new(&cc.egui_ctx, start)))

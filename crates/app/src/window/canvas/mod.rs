@@ -50,10 +50,10 @@ pub fn show(ui: &mut Ui, cx: &mut Cx<'_>, canvas: &mut Canvas, now: &Now<'_>, bu
     let system = cx.system();
     // The gesture may have changed the plan: what is painted is never behind the pointer.
     let checked = match cx.preview {
-        Some(_) => cx.checked.clone(),
+        Some(preview) => preview.checked.clone(),
         None => cx.session.checked(),
     };
-    if !Arc::ptr_eq(&checked.facts, &cx.checked.facts) {
+    if cx.preview.is_none() && !Arc::ptr_eq(&checked.facts, &cx.checked.facts) {
         ui.ctx().request_repaint();
     }
     let dimensions = match cx.preview {
@@ -110,6 +110,11 @@ pub fn show(ui: &mut Ui, cx: &mut Cx<'_>, canvas: &mut Canvas, now: &Now<'_>, bu
     let painter = ui.painter_at(rect);
     paint::marks(&painter, &picture.marks, palette, rect.min);
     paint::marks(&painter, &picture.rulers, palette, rect.min);
+    if let Some(preview) = cx.preview {
+        let text = format!("Shown, not done: {}", preview.label);
+        let corner = rect.min + egui::vec2(depict::RULER + 14.0, depict::RULER + 10.0);
+        plate(ui, cx, rect, corner, &text);
+    }
     if blades.iter().all(|b| b.typed.is_none())
         && let Some(entry) = entry
     {
@@ -185,24 +190,22 @@ fn poche(canvas: &mut Canvas, facts: &Arc<Facts>) -> Arc<Poche> {
 
 /// A few words beside the pointer.
 fn at_pointer(ui: &Ui, cx: &Cx<'_>, rect: Rect, text: &str) {
-    let Some(at) = ui.ctx().pointer_latest_pos() else { return };
+    if let Some(at) = ui.ctx().pointer_latest_pos() {
+        plate(ui, cx, rect, at + egui::vec2(18.0, -30.0), text);
+    }
+}
+
+/// A line of text on a plate.
+fn plate(ui: &Ui, cx: &Cx<'_>, rect: Rect, corner: Pos2, text: &str) {
     let look = cx.view.look;
+    let ink = look.colour(Tone::Ink);
     let painter = ui.painter_at(rect);
-    let galley = painter.layout_no_wrap(
-        text.to_owned(),
-        egui::FontId::proportional(SMALL + 1.0),
-        look.colour(Tone::Ink),
-    );
-    let corner: Pos2 = at + egui::vec2(18.0, -30.0);
-    let plate = Rect::from_min_size(corner, galley.size()).expand2(egui::vec2(6.0, 3.0));
-    painter.rect(
-        plate,
-        3.0,
-        look.colour(Tone::Paper),
-        Stroke::new(1.5, look.colour(Tone::Select)),
-        egui::StrokeKind::Middle,
-    );
-    painter.galley(corner, galley, look.colour(Tone::Ink));
+    let font = egui::FontId::proportional(SMALL + 1.0);
+    let galley = painter.layout_no_wrap(text.to_owned(), font, ink);
+    let plate = Rect::from_min_size(corner, galley.size()).expand2(egui::vec2(7.0, 4.0));
+    let edge = Stroke::new(1.5, look.colour(Tone::Select));
+    painter.rect(plate, 3.0, look.colour(Tone::Paper), edge, egui::StrokeKind::Middle);
+    painter.galley(corner, galley, ink);
 }
 
 fn cursor(ui: &Ui, cx: &Cx<'_>, canvas: &Canvas, response: &Response) {

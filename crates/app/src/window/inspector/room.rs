@@ -8,7 +8,7 @@ use space::{Facts, Room};
 
 use super::super::act::Cx;
 use super::super::form::row;
-use super::super::panes::findings::{ink, say};
+use super::super::panes::findings::{figures, ink};
 use super::super::theme::SMALL;
 
 pub fn facts(ui: &mut Ui, cx: &mut Cx<'_>, tag: ElementId) {
@@ -54,7 +54,9 @@ fn demands(ui: &mut Ui, cx: &Cx<'_>, facts: &Facts, room: &Room) {
     let system = cx.session.system();
     let look = cx.view.look;
     ui.add_space(6.0);
-    ui.label(RichText::new(format!("What a {} needs", room.room_use.word())).strong());
+    let word = room.room_use.word();
+    let article = if word.starts_with(['a', 'e', 'i', 'o', 'u']) { "an" } else { "a" };
+    ui.label(RichText::new(format!("What {article} {word} needs")).strong());
     for demand in &demands {
         let (word, colour) = match demand.met {
             Met::Yes => ("met", ink(Severity::Advice, look)),
@@ -63,14 +65,9 @@ fn demands(ui: &mut Ui, cx: &Cx<'_>, facts: &Facts, room: &Room) {
         };
         ui.add(Label::new(&demand.text).wrap());
         ui.horizontal_wrapped(|ui| {
+            ui.spacing_mut().interact_size.y = 0.0;
             ui.label(RichText::new(word).color(colour).strong());
-            if let Some(measured) = &demand.measured {
-                ui.label(say(measured, system));
-            }
-            if let Some(required) = &demand.required {
-                ui.label(RichText::new("of").weak());
-                ui.label(say(required, system));
-            }
+            figures(ui, demand.measured.as_ref(), demand.required.as_ref(), system);
         });
         let citation = RichText::new(demand.citation.marked()).weak().size(SMALL);
         ui.add(Label::new(citation).wrap());

@@ -33,12 +33,27 @@ pub fn ink(severity: Severity, look: Look) -> Color32 {
 }
 
 /// A figure in the reader's units. What must be at least so large is rounded down.
-pub fn say(quantity: &Quantity, system: System) -> String {
+fn say(quantity: &Quantity, system: System) -> String {
     match quantity {
         Quantity::Len(l) => system.inches(*l, Precision::Floor),
         Quantity::Area(a) => system.area(*a),
         Quantity::Count(n) => n.to_string(),
         Quantity::Words(words) => words.clone(),
+    }
+}
+
+/// What was measured against what is required.
+pub fn figures(
+    ui: &mut Ui,
+    measured: Option<&Quantity>,
+    required: Option<&Quantity>,
+    system: System,
+) {
+    for (word, quantity) in [("measured", measured), ("required", required)] {
+        if let Some(quantity) = quantity {
+            ui.label(RichText::new(word).weak().small());
+            ui.label(RichText::new(say(quantity, system)).strong());
+        }
     }
 }
 
@@ -144,16 +159,10 @@ fn body(ui: &mut Ui, cx: &mut Cx<'_>, finding: &Finding, key: &FindingKey, remed
         ui.add(Label::new(RichText::new(title).strong()).wrap());
     });
     ui.horizontal_wrapped(|ui| {
+        ui.spacing_mut().interact_size.y = 0.0;
         let word = RichText::new(capital(finding.severity.word()));
         ui.label(word.color(ink(finding.severity, cx.view.look)).small());
-        if let Some(measured) = &finding.measured {
-            ui.label(RichText::new("measured").weak().small());
-            ui.label(RichText::new(say(measured, system)).strong());
-        }
-        if let Some(required) = &finding.required {
-            ui.label(RichText::new("required").weak().small());
-            ui.label(RichText::new(say(required, system)).strong());
-        }
+        figures(ui, finding.measured.as_ref(), finding.required.as_ref(), system);
     });
     ui.add(Label::new(finding.why.say(system)).wrap());
     if !finding.assumed.is_empty() {
@@ -180,7 +189,7 @@ fn remedy_row(ui: &mut Ui, cx: &mut Cx<'_>, key: &FindingKey, remedies: &Remedie
     let offer = remedies.of(key);
     for (i, remedy) in offer.remedies.iter().enumerate() {
         let label = remedy.label.say(system);
-        if cx.preview.is_some_and(|(k, n)| k == key && n == i) {
+        if cx.preview.is_some_and(|p| p.finding == *key && p.remedy == i) {
             ui.add(Label::new(format!("Shown on the plan: {label}.")).wrap());
             ui.horizontal(|ui| {
                 if ui.button("Apply").accessible_name(format!("Apply: {label}")).clicked() {
