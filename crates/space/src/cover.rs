@@ -61,7 +61,7 @@ fn on_floor(facts: &Facts, service: ElementId, point: &ServicePoint) -> Vec<Cove
     let ring = point.placed().corners();
     let top = point.bottom + point.height;
     facts
-        .solids_near(Bounds::of(&ring))
+        .solids_near(Bounds::of(ring))
         .filter(|s| s.element != service && s.kind != SolidKind::Service && s.bottom <= top)
         .filter(|s| convex_overlap(&ring, &s.ring))
         .map(|s| by_element(facts, s.element))
@@ -79,7 +79,7 @@ fn on_wall(facts: &Facts, point: &ServicePoint) -> Vec<Cover> {
     let framed = |id: ElementId| facts.wall(id).is_some_and(|w| w.kind != WallKind::Shell);
     let reach = front + point.facing.step(CAVITY);
     let near: Vec<_> = facts
-        .solids_near(Bounds::of(&[front, ahead, reach]))
+        .solids_near(Bounds::of([front, ahead, reach]))
         .filter(|s| s.kind == SolidKind::Wall && framed(s.element) && crosses(s.bottom, s.top))
         .collect();
     let holds = |ring: &[Pt], p: Pt| locate(p, ring) != Where::Outside;
@@ -126,7 +126,7 @@ fn above_ceiling(facts: &Facts, point: &ServicePoint) -> Option<Cover> {
 fn in_soffit(facts: &Facts, point: &ServicePoint) -> Vec<Cover> {
     let centre = point.placed().centre();
     facts
-        .overheads_near(Bounds::of(&[centre]))
+        .overheads_near(Bounds::of([centre]))
         .filter(|o| o.kind == OverheadKind::Soffit && o.underside <= point.bottom)
         .filter(|o| locate(centre, &o.ring) != Where::Outside)
         .map(|o| by_element(facts, o.id))

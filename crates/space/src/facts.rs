@@ -72,7 +72,7 @@ impl Facts {
 
     /// The room whose floor holds a point (a point on a boundary counts for the first such room).
     pub fn room_at(&self, p: Pt) -> Option<RoomIndex> {
-        let near = self.room_grid.query(Bounds::of(&[p]));
+        let near = self.room_grid.query(Bounds::of([p]));
         near.into_iter().find(|&i| self.rooms[i].shape.contains(p)).map(RoomIndex)
     }
 

@@ -39,7 +39,7 @@ pub fn clear_to_next(facts: &Facts, wall: ElementId, side: Side) -> Option<Clear
     let strip = Strip::before(back)?;
     let far = back.offset_left(REACH);
     let ring = [back.b, far.b, far.a, back.a];
-    let bounds = Bounds::of(&ring);
+    let bounds = Bounds::of(ring);
     let body: Vec<_> = facts
         .solids_near(bounds)
         .filter(|s| s.kind != SolidKind::Furnishing && s.element != wall.id)

@@ -129,7 +129,7 @@ mod tests {
     fn clear_height_over_a_region() {
         let facts = crossed();
         let over = |a: (i32, i32), b: (i32, i32)| {
-            let ring = geometry::Bounds::of(&[Pt::inches(a.0, a.1), Pt::inches(b.0, b.1)]).ring();
+            let ring = geometry::Bounds::of([Pt::inches(a.0, a.1), Pt::inches(b.0, b.1)]).ring();
             clear_over(&facts, &Shape::solid(ring))
         };
         assert_eq!(over((0, 0), (48, 66)), Len::inches(92), "beside the duct and the beam");
@@ -156,7 +156,7 @@ mod tests {
         assert_eq!(shares[0], (low, under));
         assert_eq!(shares.iter().map(|s| s.1).sum::<Area>(), Area::square_feet(120));
         assert_eq!(facts.rooms[0].lowest, low);
-        let notch = geometry::Bounds::of(&[Pt::inches(24, 24), Pt::inches(60, 60)]).ring();
+        let notch = geometry::Bounds::of([Pt::inches(24, 24), Pt::inches(60, 60)]).ring();
         assert_eq!(clear_over(&facts, &Shape::solid(notch)), Len::inches(92));
     }
 }

@@ -34,6 +34,7 @@ fn deriving_twice_gives_the_same() {
 /// Structural walls of real floors as rectangles in metres: skipped unless `REAL_FLOORS` names the
 /// file. What matters is that nothing panics and every wall comes out with a body.
 #[test]
+#[allow(clippy::disallowed_methods, reason = "data from outside the project, given by its path")]
 fn real_floors_do_not_panic() {
     let Some(path) = std::env::var_os("REAL_FLOORS") else { return };
     let text = fs::read_to_string(path).unwrap();

@@ -168,7 +168,7 @@ fn decided(areas: &[Area]) -> bool {
 }
 
 proptest! {
-    #![proptest_config(ProptestConfig::with_cases(96))]
+    #![proptest_config(ProptestConfig::with_cases(64))]
 
     #[test]
     fn square_rooms_are_those_of_the_flood_fill(lines in square_lines()) {
@@ -245,6 +245,20 @@ proptest! {
             prop_assert!(!room.walls.is_empty());
         }
     }
+}
+
+/// Found by the comparison with `geo`: the end of the third wall, rounded onto the skew face of the
+/// first, left a slit of less than a unit that joined two rooms.
+#[test]
+fn a_skew_tee_leaves_no_slit() {
+    let lines = [
+        ((241, 237), (31, 79)),
+        ((3, 138), (464, 71)),
+        ((153, 173), (258, 146)),
+        ((57, 0), (207, 157)),
+    ];
+    let facts = facts_of(plan_of(&lines, |p| p, false));
+    assert_eq!((facts.rooms.len(), by_geo(&facts).len()), (2, 2));
 }
 
 fn shuffled(lines: &[Line], seed: u64) -> Vec<Line> {

@@ -19,7 +19,7 @@ pub(super) fn walls_on(
 ) -> Vec<ElementId> {
     let mut found: Vec<ElementId> = Vec::new();
     for edge in room {
-        let near = Bounds::of(&[edge.a, edge.b]).grow(Len::from_units(SLACK));
+        let near = Bounds::of([edge.a, edge.b]).grow(Len::from_units(SLACK));
         for i in grid.query(near) {
             if !found.contains(&walls[i].id) && edges(&walls[i].outline).any(|e| share(edge, e)) {
                 found.push(walls[i].id);
@@ -34,7 +34,7 @@ pub(super) fn walls_on(
 /// are apart.
 fn share(s: Seg, t: Seg) -> bool {
     let slack = Len::from_units(SLACK);
-    let (s_box, t_box) = (Bounds::of(&[s.a, s.b]), Bounds::of(&[t.a, t.b]));
+    let (s_box, t_box) = (Bounds::of([s.a, s.b]), Bounds::of([t.a, t.b]));
     if !s_box.grow(slack).meets(t_box) {
         return false;
     }

@@ -1,6 +1,6 @@
 //! A wall before it is joined: a line with a thickness to each side.
 
-use geometry::{Bounds, Pt, Seg, orient};
+use geometry::{Bounds, Pt, Seg, Vec2, orient};
 use measure::Len;
 use plan::element::{Layer, Material};
 use plan::{Body as Is, ElementId, Plan};
@@ -10,6 +10,9 @@ use super::{WallKind, furring};
 /// How far off the face or the end of a wall a point may lie and still count as being on it: the
 /// rounding of a point that was caught on a skew face (1/80 mm).
 const SLACK: i64 = 4;
+
+/// More than two roundings of a point.
+const OVERLAP: Len = Len::from_units(3);
 
 /// A wall as it was drawn.
 #[derive(Clone, Debug)]
@@ -87,7 +90,7 @@ impl Body {
     /// The box around the unjoined body, with the slack.
     pub fn bounds(&self) -> Bounds {
         let (l, r) = (self.left_face, self.right_face);
-        Bounds::of(&[l.a, l.b, r.a, r.b]).grow(Len::from_units(SLACK as i32))
+        Bounds::of([l.a, l.b, r.a, r.b]).grow(Len::from_units(SLACK as i32))
     }
 
     /// Whether a point lies in or on the unjoined body.
@@ -99,6 +102,14 @@ impl Body {
             && orient(self.right_face.a, self.right_face.b, p) >= -slack
             && along >= -slack
             && along <= dir.norm2() + slack
+    }
+
+    /// A step to the left, by which the corner of another wall that was rounded onto a face is set into
+    /// this wall, so that no slit of less than a unit stays open between the two. None is needed on an
+    /// axis-parallel face, where such corners are exact.
+    pub fn overlap(&self) -> Vec2 {
+        let normal = self.line.dir().left();
+        if normal.x == 0 || normal.y == 0 { Vec2::default() } else { normal.with_len(OVERLAP) }
     }
 
     /// Whether a point beside the line lies between its two ends.

@@ -35,12 +35,12 @@ pub(super) fn body(plan: &Plan, id: ElementId, furring: &Furring) -> Option<Body
 ///
 /// The next wall is the one that goes on from the corner in the same turning sense.
 pub(super) fn join(bodies: &[Body], caps: &mut [[Cap; 2]]) {
-    let mut shells: Vec<&Body> = bodies.iter().filter(|b| b.kind == WallKind::Shell).collect();
+    let shells: Vec<&Body> = bodies.iter().filter(|b| b.kind == WallKind::Shell).collect();
     let mut strips: Vec<&Body> = bodies.iter().filter(|b| b.kind == WallKind::Furring).collect();
     if strips.is_empty() {
         return;
     }
-    shells.sort_by_key(|b| b.id);
+    // Bodies come by id.
     strips.sort_by_key(|b| (b.host, b.id));
     let shell = |id| shells.binary_search_by_key(&id, |b| b.id).ok().map(|i| shells[i]);
     let on = |host: ElementId| {
@@ -55,7 +55,9 @@ pub(super) fn join(bodies: &[Body], caps: &mut [[Cap; 2]]) {
 
     for (body, caps) in bodies.iter().zip(caps) {
         let Some(host) = body.host.and_then(shell) else { continue };
-        if body.from == Len::ZERO {
+        if body.from > Len::ZERO {
+            caps[0].right = caps[0].right - host.overlap();
+        } else {
             let i = by_end.partition_point(|b| b.line.b < host.line.a);
             if let Some(next) = by_end.get(i).filter(|b| b.line.b == host.line.a) {
                 let thickness = on(next.id).filter(|s| s.to == next.to).map(|s| s.left).max();
@@ -63,7 +65,9 @@ pub(super) fn join(bodies: &[Body], caps: &mut [[Cap; 2]]) {
                 cut(body.left_face, face, body, &mut caps[0].left);
             }
         }
-        if body.to == host.to {
+        if body.to < host.to {
+            caps[1].right = caps[1].right - host.overlap();
+        } else {
             let i = by_start.partition_point(|b| b.line.a < host.line.b);
             if let Some(next) = by_start.get(i).filter(|b| b.line.a == host.line.b) {
                 let at_start = |s: &&&Body| s.from == Len::ZERO;

@@ -66,7 +66,7 @@ pub(super) fn caps(bodies: &[Body], grid: &Grid) -> Vec<[Cap; 2]> {
     for group in tips.chunk_by_mut(|s, t| s.at == t.at) {
         hosts.clear();
         hosts.extend(
-            grid.query(geometry::Bounds::of(&[group[0].at]))
+            grid.query(geometry::Bounds::of([group[0].at]))
                 .into_iter()
                 .filter(|&j| bodies[j].holds(group[0].at) && group.iter().all(|t| t.body != j)),
         );
@@ -328,10 +328,11 @@ fn run_to(tip: &Tip, host: &Body) -> Option<(Pt, Pt)> {
         return None;
     };
     let reach = (tip.reach + host.thickness()) * MITRE_LIMIT;
+    let inward = if near == host.left_face { -host.overlap() } else { host.overlap() };
     let run = |face: Seg| {
         line_crossing(face, near)
             .filter(|&p| in_reach(face, p, reach) && host.spans(p))
-            .unwrap_or(face.a)
+            .map_or(face.a, |p| p + inward)
     };
     Some((run(tip.left), run(tip.right)))
 }
