@@ -27,6 +27,11 @@ pub(crate) fn piece(limit: i32) -> impl Strategy<Value = Ring> {
     })
 }
 
+/// A convex piece with an area.
+pub(crate) fn polygon(limit: i32) -> impl Strategy<Value = Ring> {
+    piece(limit).prop_filter("a point or a segment", |ring| ring.len() >= 3)
+}
+
 /// Convex pieces of all sizes, from a few units to the whole plan.
 pub(crate) fn any_piece() -> impl Strategy<Value = Ring> {
     prop_oneof![piece(6), piece(1_000), piece(40_000_000), piece(FAR)]
