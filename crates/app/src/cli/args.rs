@@ -34,6 +34,9 @@ pub struct WindowArgs {
     /// Prints how long frames took when the window closes.
     #[arg(long, hide = true)]
     pub timing: bool,
+    /// Writes what is on the screen, and where, into a file whenever that changes; for the real-window test.
+    #[arg(long, hide = true, value_name = "FILE")]
+    pub tell: Option<PathBuf>,
 }
 
 #[derive(Debug, Subcommand)]

@@ -78,9 +78,10 @@ fn to_json(report: &Report) -> Value {
         }
         value
     };
-    let problem = report.problem.as_ref().map(|p| {
-        json!({ "line": p.line, "command": p.command, "what": p.what, "unmet": p.unmet })
-    });
+    let problem = report
+        .problem
+        .as_ref()
+        .map(|p| json!({ "line": p.line, "command": p.command, "what": p.what, "unmet": p.unmet }));
     json!({
         "schema": 1,
         "steps": report.steps.iter().map(step).collect::<Vec<_>>(),

@@ -139,7 +139,9 @@ impl Entry {
         writeln!(out)?;
         let indent = "            ";
         match (&self.measured, &self.required) {
-            (Some(m), Some(r)) => writeln!(out, "{indent}measured {}, required {}", m.text, r.text)?,
+            (Some(m), Some(r)) => {
+                writeln!(out, "{indent}measured {}, required {}", m.text, r.text)?
+            }
             (Some(m), None) => writeln!(out, "{indent}measured {}", m.text)?,
             (None, Some(r)) => writeln!(out, "{indent}required {}", r.text)?,
             (None, None) => {}

@@ -95,6 +95,10 @@ impl App {
             None => self.open_sample(),
         }
         if self.start.autosave {
+            if !self.autosave.keeps() {
+                let text = "No recovery copy can be kept on this system: save often.";
+                self.notice = Some(text.to_owned());
+            }
             let orphans = Autosave::orphans();
             if !orphans.is_empty() {
                 self.dialogs.push(Dialog::Recovery(orphans));

@@ -1,6 +1,6 @@
 //! The recovery copy: written while one works and in the panic hook, removed once the plan is safe.
 
-use std::path::PathBuf;
+use std::path::{Path, PathBuf};
 use std::sync::mpsc::{Sender, channel};
 use std::sync::{Arc, Mutex, PoisonError};
 use std::thread::JoinHandle;
@@ -37,20 +37,33 @@ pub struct Autosave {
 }
 
 impl Autosave {
-    /// Takes a free name for the copy. Without a folder to write to there is no copy, and `None` says
-    /// so in the status line.
+    /// Takes a free name for the copy in the system's folder. Where there is none to write to, no copy is
+    /// kept: see [`Autosave::keeps`].
     pub fn start() -> Autosave {
-        let recovery = state_dir().and_then(|folder| {
-            Recovery::start(&folder)
-                .map_err(|e| log::warn!("no recovery copy can be kept: {e}"))
-                .ok()
-                .map(Arc::new)
-        });
-        let writer = recovery.is_some().then(spawn_writer);
-        Autosave { recovery, copied: None, changed_at: None, seen: None, writer }
+        state_dir().map_or_else(Autosave::none, |folder| Autosave::start_in(&folder))
     }
 
-    /// Keeps no copy: for tests.
+    /// The same in another folder.
+    pub fn start_in(folder: &Path) -> Autosave {
+        match Recovery::start(folder) {
+            Ok(recovery) => Autosave {
+                recovery: Some(Arc::new(recovery)),
+                writer: Some(spawn_writer()),
+                ..Autosave::none()
+            },
+            Err(why) => {
+                log::warn!("{}: no recovery copy can be kept: {why}", folder.display());
+                Autosave::none()
+            }
+        }
+    }
+
+    /// Whether a copy is kept.
+    pub fn keeps(&self) -> bool {
+        self.recovery.is_some()
+    }
+
+    /// Keeps no copy.
     pub fn none() -> Autosave {
         Autosave { recovery: None, copied: None, changed_at: None, seen: None, writer: None }
     }
@@ -186,4 +199,59 @@ pub fn write_in_panic() -> Option<PathBuf> {
     }
     latest.recovery.write(latest.of.as_deref(), &latest.plan).ok()?;
     Some(latest.recovery.path().to_owned())
+}
+
+#[cfg(test)]
+mod tests {
+    use editor::Session;
+    use geometry::Pt;
+    use plan::element::{Body, Note};
+    use plan::{Draft, Edit, State};
+
+    use super::*;
+
+    fn changed() -> Document {
+        let mut document = Document::empty();
+        let note = Note { at: Pt::inches(1, 2), text: "damp corner".into() };
+        let draft = Draft { state: State::New, body: Body::Note(note) };
+        let session: &mut Session = &mut document.session;
+        session.apply("Add a note", &Edit::Add(draft)).expect("a note can be added");
+        document
+    }
+
+    fn copies(folder: &Path) -> usize {
+        let files = std::fs::read_dir(folder).expect("the folder is there");
+        files
+            .filter(|f| f.as_ref().is_ok_and(|f| f.path().extension().is_some_and(|e| e == "ron")))
+            .count()
+    }
+
+    #[test]
+    fn a_change_is_copied_within_five_seconds_and_the_copy_goes_when_it_is_safe() {
+        let folder = tempfile::tempdir().expect("a folder");
+        let mut autosave = Autosave::start_in(folder.path());
+        assert_eq!(autosave.tend(&Document::empty()), None, "nothing to copy");
+        let document = changed();
+        let wait = autosave.tend(&document).expect("a look is due");
+        assert!(wait <= Duration::from_secs(4), "{wait:?}");
+        assert_eq!(copies(folder.path()), 0);
+        assert!(autosave.copy_now(&document));
+        assert_eq!(copies(folder.path()), 1);
+        assert_eq!(autosave.tend(&document), None, "it is copied already");
+        autosave.clear(&document);
+        assert_eq!(copies(folder.path()), 0);
+    }
+
+    #[test]
+    fn a_panic_leaves_a_copy_of_the_last_change() {
+        let folder = tempfile::tempdir().expect("a folder");
+        let mut autosave = Autosave::start_in(folder.path());
+        let document = changed();
+        autosave.tend(&document);
+        let copy = write_in_panic().expect("a copy is written");
+        let opened = crate::store::open(&copy).expect("the copy is a plan");
+        assert_eq!(&opened.plan, &**document.session.plan());
+        autosave.clear(&document);
+        assert_eq!(write_in_panic(), None, "nothing is unsaved any more");
+    }
 }

@@ -179,7 +179,12 @@ pub fn visuals(look: Look) -> Visuals {
     v.widgets.hovered = widget(over, new, ink, 1.5);
     v.widgets.active = widget(mix(paper, new, 0.24), new, ink, 2.0);
     v.widgets.open = widget(over, new, ink, 1.0);
-    v.selection = Selection { bg_fill: tone(Tone::NewFill), stroke: Stroke::new(1.5, new) };
+    // On paper the tint of new work is white, so what is chosen is grey there.
+    let chosen = match look {
+        Look::Paper => mix(paper, ink, 0.16),
+        Look::Light | Look::Dark => tone(Tone::NewFill),
+    };
+    v.selection = Selection { bg_fill: chosen, stroke: Stroke::new(1.5, new) };
     v.text_cursor.stroke = Stroke::new(2.0, new);
     v
 }

@@ -6,6 +6,7 @@ use geometry::Pt;
 use measure::Len;
 
 use super::super::act::{Act, Cx};
+use super::super::commands::Command;
 use super::{Canvas, figures};
 
 /// How near counts as "on", in screen points.
@@ -46,9 +47,19 @@ pub fn take(ui: &mut Ui, cx: &mut Cx<'_>, canvas: &mut Canvas, response: &Respon
     let rect = response.rect;
     zoom_and_scroll(ui, cx, response);
     let events = ui.input(|i| i.events.clone());
+    let keyboard = Keyboard::of(ui, canvas, cx, response);
+    // A slow frame brings many events; the editor gets them in the order in which they were made.
     let mut moved = None;
     for event in &events {
         match event {
+            Event::Key { .. } | Event::Text(_) => {
+                if let Some(pos) = moved.take() {
+                    step(cx, canvas, rect, pos);
+                }
+                if let Some(keyboard) = &keyboard {
+                    keyboard.take(cx, event);
+                }
+            }
             Event::ModifiersChanged(m) => {
                 canvas.pointer.mods = mods(*m);
                 moved = moved.or(canvas.pointer.at);
@@ -99,7 +110,6 @@ pub fn take(ui: &mut Ui, cx: &mut Cx<'_>, canvas: &mut Canvas, response: &Respon
     } else {
         cx.view.pointer = None;
     }
-    keys(ui, cx, canvas, response, &events);
 }
 
 fn mods(m: Modifiers) -> Mods {
@@ -203,51 +213,54 @@ fn key(cx: &mut Cx<'_>, key: EditorKey, mods: Mods) {
     cx.session.feed(&Gesture::Key { key, mods });
 }
 
-/// Keys go to the plan when nothing else has the keyboard.
-fn keys(ui: &Ui, cx: &mut Cx<'_>, canvas: &mut Canvas, response: &Response, events: &[Event]) {
-    let focused = ui.memory(|m| m.focused());
-    let typing = canvas.figure.is_some();
-    if typing || ui.ctx().any_popup_open() || focused.is_some_and(|id| id != response.id) {
-        return;
+/// The keyboard while it is the plan's.
+struct Keyboard {
+    /// Tab steps through the figures that can be typed into; without any it leaves the plan.
+    tab: bool,
+}
+
+impl Keyboard {
+    /// Keys go to the plan when nothing else has the keyboard.
+    fn of(ui: &Ui, canvas: &mut Canvas, cx: &Cx<'_>, response: &Response) -> Option<Keyboard> {
+        let focused = ui.memory(|m| m.focused());
+        let typing = canvas.figure.is_some();
+        if typing || ui.ctx().any_popup_open() || focused.is_some_and(|id| id != response.id) {
+            return None;
+        }
+        if response.gained_focus() {
+            canvas.pointer.by_keyboard = ui.input(|i| i.key_pressed(Key::Tab));
+        }
+        let figures = !canvas.figures.is_empty() || cx.session.entry().is_some();
+        if focused.is_some() {
+            ui.memory_mut(|m| {
+                m.set_focus_lock_filter(
+                    response.id,
+                    EventFilter {
+                        tab: figures,
+                        horizontal_arrows: true,
+                        vertical_arrows: true,
+                        escape: true,
+                    },
+                );
+            });
+        }
+        Some(Keyboard { tab: figures && focused.is_some() })
     }
-    if response.gained_focus() {
-        canvas.pointer.by_keyboard = ui.input(|i| i.key_pressed(Key::Tab));
-    }
-    // Tab steps through the figures that can be typed into; without any it leaves the plan.
-    let figures = !canvas.figures.is_empty() || cx.session.entry().is_some();
-    if focused.is_some() {
-        ui.memory_mut(|m| {
-            m.set_focus_lock_filter(
-                response.id,
-                EventFilter {
-                    tab: figures,
-                    horizontal_arrows: true,
-                    vertical_arrows: true,
-                    escape: true,
-                },
-            );
-        });
-    }
-    for event in events {
+
+    fn take(&self, cx: &mut Cx<'_>, event: &Event) {
         match event {
             Event::Key { key: pressed, pressed: true, modifiers, .. } => {
                 let editor_key = match pressed {
                     Key::Enter => EditorKey::Enter,
-                    Key::Escape => {
-                        escape(cx);
-                        continue;
-                    }
-                    Key::Tab if figures && focused.is_some() => EditorKey::Tab,
+                    Key::Escape => return escape(cx),
+                    Key::Tab if self.tab => EditorKey::Tab,
                     Key::Backspace if cx.session.entry().is_some() => EditorKey::Backspace,
-                    Key::Backspace => {
-                        cx.command(super::super::commands::Command::Delete);
-                        continue;
-                    }
+                    Key::Backspace => return cx.command(Command::Delete),
                     Key::ArrowLeft => EditorKey::Left,
                     Key::ArrowRight => EditorKey::Right,
                     Key::ArrowUp => EditorKey::Up,
                     Key::ArrowDown => EditorKey::Down,
-                    _ => continue,
+                    _ => return,
                 };
                 key(cx, editor_key, mods(*modifiers));
             }

@@ -1,8 +1,8 @@
 //! Doors, cased openings and windows in their wall.
 
-use egui::{Label, RichText, Ui};
+use egui::{RichText, Ui};
 use measure::Precision;
-use plan::element::{Opening, OpeningKind, Window};
+use plan::element::{Opening, OpeningKind};
 use plan::{ElementId, bounds};
 
 use super::super::act::Cx;
@@ -19,10 +19,7 @@ pub fn show(ui: &mut Ui, form: &mut Form, cx: &mut Cx<'_>, id: ElementId, openin
             door::edit(ui, form, d);
             passage(ui, form, cx, id);
         }
-        OpeningKind::Window(w) => {
-            window::edit(ui, form, w);
-            net_clear(ui, form, w);
-        }
+        OpeningKind::Window(w) => window::edit(ui, form, w),
     }
 }
 
@@ -32,22 +29,4 @@ fn passage(ui: &mut Ui, form: &Form, cx: &Cx<'_>, id: ElementId) {
     let say = |l| form.system().inches(l, Precision::Floor);
     let text = format!("{} × {}", say(facts.clear_width), say(facts.clear_height));
     form.fact(ui, "Clear opening", RichText::new(text).strong());
-}
-
-/// The net clear opening of a window: width by height, and the area.
-fn net_clear(ui: &mut Ui, form: &Form, window: &Window) {
-    let clear = space::net_clear(window);
-    let say = |l| form.system().inches(l, Precision::Floor);
-    let sum = format!(
-        "{} × {} = {}",
-        say(clear.width),
-        say(clear.height),
-        form.system().area(clear.area())
-    );
-    form.fact(ui, "Clear opening", RichText::new(sum).strong());
-    let source = match clear.estimated {
-        true => "Estimated from the frame by how it opens; the maker's sheet decides.",
-        false => "From the maker's sheet.",
-    };
-    ui.add(Label::new(RichText::new(source).weak()).wrap());
 }

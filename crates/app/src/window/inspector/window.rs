@@ -1,7 +1,7 @@
 //! The values of a window and its well.
 
-use egui::{RichText, Ui};
-use measure::Len;
+use egui::{Label, RichText, Ui};
+use measure::{Len, Precision};
 use plan::bounds;
 use plan::element::{ClearOpening, Well, Window, WindowOperation};
 
@@ -25,31 +25,51 @@ const USUAL: &[(&str, WindowOperation, i32, i32, i32)] = &[
     ("hung", WindowOperation::Hung, 36, 60, 30),
 ];
 
-pub fn edit(ui: &mut Ui, form: &mut Form, window: &mut Window) {
-    let choices: Vec<(Window, &str)> = USUAL
-        .iter()
-        .map(|&(name, operation, w, h, sill)| {
-            let usual = Window {
-                operation,
-                frame_width: Len::inches(w),
-                frame_height: Len::inches(h),
-                clear: ClearOpening::Estimated,
-                sill: Len::inches(sill),
-                ..window.clone()
-            };
-            (usual, name)
-        })
-        .collect();
+/// A choice of usual windows, for the tool.
+pub fn usual(ui: &mut Ui, form: &mut Form, window: &mut Window) {
+    let make = |&(name, operation, w, h, sill): &(&'static str, WindowOperation, i32, i32, i32)| {
+        let usual = Window {
+            operation,
+            frame_width: Len::inches(w),
+            frame_height: Len::inches(h),
+            clear: ClearOpening::Estimated,
+            sill: Len::inches(sill),
+            ..window.clone()
+        };
+        (usual, name)
+    };
+    let choices: Vec<(Window, &str)> = USUAL.iter().map(make).collect();
     form.choice(ui, "Usual", window, &choices);
+}
+
+pub fn edit(ui: &mut Ui, form: &mut Form, window: &mut Window) {
     let operations = WindowOperation::ALL.map(|o| (o, o.word()));
     form.choice(ui, "Opens as", &mut window.operation, &operations);
     form.len(ui, "Frame width", &mut window.frame_width, bounds::FRAME_WIDTH);
     form.len(ui, "Frame height", &mut window.frame_height, bounds::FRAME_HEIGHT);
     net_clear(ui, form, window);
+    arithmetic(ui, form, window);
     form.len(ui, "Sill", &mut window.sill, bounds::SILL);
     form.len(ui, "Outside grade", &mut window.grade, bounds::GRADE);
     ui.label(RichText::new("Sill and grade are measured from the slab.").weak());
     well(ui, form, &mut window.well);
+}
+
+/// The net clear opening: width by height, and the area.
+fn arithmetic(ui: &mut Ui, form: &Form, window: &Window) {
+    let clear = space::net_clear(window);
+    let say = |l| form.system().inches(l, Precision::Floor);
+    let sum = format!(
+        "{} × {} = {}",
+        say(clear.width),
+        say(clear.height),
+        form.system().area(clear.area())
+    );
+    form.fact(ui, "Clear opening", RichText::new(sum).strong());
+    if clear.estimated {
+        let text = "Estimated from the frame by how it opens; the maker's sheet decides.";
+        ui.add(Label::new(RichText::new(text).weak()).wrap());
+    }
 }
 
 /// Where the net clear opening comes from.

@@ -38,7 +38,10 @@ pub fn show(ui: &mut Ui, cx: &mut Cx<'_>) {
             form.len(ui, "Stud spacing", &mut options.stud_spacing, bounds::STUD_SPACING);
         }
         ToolKind::Door => door::edit(ui, &mut form, &mut options.door),
-        ToolKind::Window => window::edit(ui, &mut form, &mut options.window),
+        ToolKind::Window => {
+            window::usual(ui, &mut form, &mut options.window);
+            window::edit(ui, &mut form, &mut options.window);
+        }
         ToolKind::Column => column::edit(ui, &mut form, &mut options.column),
         ToolKind::Stair => {
             form.len(ui, "Width", &mut options.stair_width, bounds::STAIR_WIDTH);
