@@ -2,6 +2,10 @@
 //!
 //! This crate is the outer ring: the window, the command line, files, the clock and threads. What a
 //! plan is and means lies in the crates below it, which know none of these.
+#![allow(
+    clippy::disallowed_methods,
+    reason = "this crate alone touches the disk, the clock and threads"
+)]
 
 pub mod cli;
 pub mod store;

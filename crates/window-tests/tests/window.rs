@@ -1,4 +1,5 @@
 //! The window, driven by the names of what is in it.
+#![allow(clippy::disallowed_methods, reason = "tests write plan files")]
 
 use std::path::PathBuf;
 
