@@ -1,12 +1,12 @@
 //! Clear distances from a wall to what faces it.
 
-use geometry::{Bounds, Pt, Seg, closer_than, convex_overlap};
+use geometry::{Bounds, Pt, Where, closer_than, convex_overlap, locate};
 use measure::Len;
 use plan::ElementId;
 use plan::element::Side;
 
 use crate::reach::{REACH, Strip};
-use crate::{Facts, SolidKind};
+use crate::{Facts, SolidKind, WallFacts};
 
 /// The clear distance from a face of a wall to the next thing.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -31,7 +31,10 @@ const BODY: Len = Len::feet_inches(6, 0);
 /// A foundation wall's finished face on its left is that of its thickest furring.
 pub fn clear_to_next(facts: &Facts, wall: ElementId, side: Side) -> Option<ClearGap> {
     let wall = facts.wall(wall)?;
-    let furring = facts.walls.iter().filter(|w| w.host == Some(wall.id)).map(|w| w.thickness).max();
+    // The wall and the furring on it.
+    let own: Vec<&WallFacts> =
+        facts.walls.iter().filter(|w| w.id == wall.id || w.host == Some(wall.id)).collect();
+    let furring = own.iter().filter(|w| w.id != wall.id).map(|w| w.thickness).max();
     let back = match side {
         Side::Left => wall.left.offset_left(furring.unwrap_or_default()),
         Side::Right => wall.right.reversed(),
@@ -49,8 +52,8 @@ pub fn clear_to_next(facts: &Facts, wall: ElementId, side: Side) -> Option<Clear
     let mut best: Option<ClearGap> = None;
     for pieces in body.chunk_by(|s, t| s.element == t.element) {
         let element = pieces[0].element;
-        if facts.wall(element).is_some_and(|w| w.host == Some(wall.id) || w.id == wall.id)
-            || facts.solids_of(element).iter().any(|s| touches(facts, wall.id, &s.ring))
+        if own.iter().any(|w| w.id == element)
+            || facts.solids_of(element).iter().any(|s| touches(&own, &s.ring))
         {
             continue;
         }
@@ -68,19 +71,14 @@ pub fn clear_to_next(facts: &Facts, wall: ElementId, side: Side) -> Option<Clear
     best
 }
 
-/// Whether a piece touches the body of a wall or of its furring, to within the rounding of skew faces.
-fn touches(facts: &Facts, wall: ElementId, piece: &[Pt]) -> bool {
+/// Whether a piece touches the body of one of the walls, to within the rounding of skew faces, or holds
+/// an end of its line (where an opening may have taken the body away).
+fn touches(walls: &[&WallFacts], piece: &[Pt]) -> bool {
     const SLACK: Len = Len::from_units(4);
-    facts
-        .walls
-        .iter()
-        .filter(|w| w.id == wall || w.host == Some(wall))
-        .any(|w| w.pieces.iter().any(|p| closer_than(p, piece, SLACK)) || face_meets(w.line, piece))
-}
-
-/// Whether a drawn line ends in a piece, for a wall whose openings take its end away.
-fn face_meets(line: Seg, piece: &[Pt]) -> bool {
-    [line.a, line.b].iter().any(|p| geometry::locate(*p, piece) != geometry::Where::Outside)
+    let holds = |p: Pt| locate(p, piece) != Where::Outside;
+    walls.iter().any(|w| {
+        w.pieces.iter().any(|p| closer_than(p, piece, SLACK)) || holds(w.line.a) || holds(w.line.b)
+    })
 }
 
 #[cfg(test)]

@@ -5,7 +5,7 @@ use measure::Len;
 use plan::{Body as Is, ElementId, Plan};
 
 use super::body::Body;
-use super::joins::Cap;
+use super::cap::Cap;
 
 /// Where the standing openings of a plan cut their hosts, along the host from its `a`.
 pub(crate) struct Cuts(Vec<(ElementId, Len, Len)>);

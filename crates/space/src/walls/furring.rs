@@ -7,7 +7,8 @@ use plan::{Body as Is, ElementId, Plan};
 
 use super::WallKind;
 use super::body::Body;
-use super::joins::{Cap, in_reach};
+use super::cap::Cap;
+use super::joins::in_reach;
 
 /// The strip of a furring; `None` when its host does not stand or the stretch is empty.
 pub(super) fn body(plan: &Plan, id: ElementId, furring: &Furring) -> Option<Body> {

@@ -1,6 +1,7 @@
 //! Walls as they stand: faces, joined outline, layers, and the stretches left between openings.
 
 mod body;
+mod cap;
 mod cut;
 mod furring;
 mod joins;
@@ -83,7 +84,7 @@ pub(crate) fn walls(plan: &Plan, cuts: &Cuts) -> Vec<WallFacts> {
                 right: body.right_face,
                 thickness: body.left + body.right,
                 top: body.top,
-                outline: joins::outline(&body, &caps),
+                outline: cap::outline(&body, &caps),
                 pieces: cut::pieces(&body, &caps, &cuts),
                 layers: strips::strips(&body, &caps),
             }

@@ -5,7 +5,7 @@ use measure::Len;
 
 use super::LayerStrip;
 use super::body::Body;
-use super::joins::Cap;
+use super::cap::Cap;
 
 /// One strip for each layer, from left to right.
 pub(super) fn strips(body: &Body, [a, b]: &[Cap; 2]) -> Vec<LayerStrip> {
