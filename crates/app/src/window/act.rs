@@ -7,7 +7,7 @@ use plan::{Edit, ElementId};
 
 use super::commands::Command;
 use super::dialogs::Dialog;
-use super::run::Preview;
+use super::looking::Preview;
 use super::view::{FindingKey, View};
 
 /// One thing that a pane asks for.

@@ -3,11 +3,12 @@
 
 use editor::Checked;
 use egui::{Event, Id, Rect, Role, Ui, accesskit, pos2};
+use geometry::Bounds;
 use measure::Precision;
 use plan::{Body, Element};
 
 use super::super::act::{Act, Cx};
-use super::super::run::bounds_of;
+use super::super::looking::element_boxes;
 
 /// More elements than this are not told one by one.
 const MOST: usize = 400;
@@ -20,9 +21,10 @@ pub fn show(ui: &Ui, cx: &mut Cx<'_>, checked: &Checked, rect: Rect, canvas: Id)
     }
     let seen = cx.view.camera.bounds();
     let plan = &checked.facts.plan;
+    let boxes = element_boxes(checked);
     let mut told = 0;
     for element in plan.elements().iter() {
-        let bounds = bounds_of(checked, &[element.id]);
+        let bounds = boxes.get(&element.id).copied().unwrap_or(Bounds::EMPTY);
         if bounds.is_empty() || !bounds.meets(seen) {
             continue;
         }

@@ -7,9 +7,9 @@ use super::super::act::Cx;
 use super::super::commands::Command;
 
 /// Widths of the parts at the right, so that nothing jumps while figures change.
-const CAUTION: f32 = 318.0;
+const CAUTION: f32 = 308.0;
 const UNITS: f32 = 118.0;
-const POINTER: f32 = 236.0;
+const POINTER: f32 = 284.0;
 
 /// Shows the line; `notice` is what the last command has to say.
 pub fn show(ui: &mut Ui, cx: &mut Cx<'_>, notice: Option<&str>) {
@@ -19,9 +19,12 @@ pub fn show(ui: &mut Ui, cx: &mut Cx<'_>, notice: Option<&str>) {
         part(ui, room, height, |ui| expects(ui, cx, notice));
         part(ui, POINTER, height, |ui| {
             let system = cx.system();
+            let caught = cx.session.status().caught.as_ref();
+            let caught =
+                caught.map_or_else(String::new, |snap| format!("   caught: {}", snap.word));
             let text = cx.view.pointer.map_or_else(String::new, |p| {
                 let say = |v: i32| system.len(Len::from_units(v), Precision::Tape);
-                format!("x {}   y {}", say(p.x), say(p.y))
+                format!("x {}   y {}{caught}", say(p.x), say(p.y))
             });
             ui.add(Label::new(RichText::new(text).weak()).truncate());
         });
@@ -61,9 +64,6 @@ fn expects(ui: &mut Ui, cx: &Cx<'_>, notice: Option<&str>) {
         ui.add(Label::new(text).truncate());
         return;
     }
-    let text = match &status.caught {
-        Some(snap) => format!("{}  ·  caught: {}", status.expects, snap.word),
-        None => status.expects.clone(),
-    };
+    let text = status.expects.as_str();
     ui.add(Label::new(text).truncate());
 }

@@ -1,15 +1,17 @@
 //! Rows of a form: a word at the left, a value at the right. Each row edits a value in place and the
 //! form remembers which one was changed.
 
-use egui::{
-    Align, Align2, Button, ComboBox, Id, Key, Layout, RichText, TextEdit, Ui, Vec2, WidgetText,
-    vec2,
-};
+use egui::{Align, Button, ComboBox, Layout, RichText, Ui, Vec2, WidgetText, vec2};
 use measure::{BareUnit, Len, Precision, System, read_len};
 use plan::bounds::{Bound, CountBound, TextBound};
 
 /// The width of the words at the left.
 const WORDS: f32 = 104.0;
+
+mod entry;
+
+use entry::entry_row;
+pub use entry::select_all;
 
 /// A pane narrower than this has no room for a wide value beside its word.
 const NARROW: f32 = 250.0;
@@ -20,14 +22,6 @@ pub struct Form {
     system: System,
     /// The word of the row that was changed, in lower case.
     changed: Option<String>,
-}
-
-/// What a field holds while it is being typed into, and why the last entry was refused.
-#[derive(Clone, Default)]
-struct Typing {
-    text: String,
-    active: bool,
-    refused: Option<String>,
 }
 
 /// What a bare number means in a unit system.
@@ -250,76 +244,8 @@ pub fn row(ui: &mut Ui, word: &str, value: impl FnOnce(&mut Ui)) {
     });
 }
 
-/// A row with a field that is read when Enter is pressed or the field is left. What is refused is said
-/// under the field, and the old value comes back.
-fn entry_row<T>(
-    ui: &mut Ui,
-    word: &str,
-    shown: &str,
-    unit: Option<&str>,
-    accepted: &str,
-    read: impl Fn(&str) -> Result<T, String>,
-) -> Option<T> {
-    let id = ui.make_persistent_id((word, "entry"));
-    let mut typing: Typing = ui.data(|d| d.get_temp(id)).unwrap_or_default();
-    let mut new = None;
-    row(ui, word, |ui| {
-        // Fields without a unit are as wide as those with one.
-        let unit_width = 26.0;
-        if !typing.active {
-            shown.clone_into(&mut typing.text);
-        }
-        let edit = TextEdit::singleline(&mut typing.text)
-            .id(id)
-            .align(Align2::LEFT_CENTER)
-            .desired_width(ui.available_width() - unit_width - 10.0);
-        let response = ui.add(edit).accessible_name(word);
-        if let Some(unit) = unit {
-            ui.weak(unit);
-        }
-        if response.gained_focus() {
-            typing.active = true;
-            select_all(ui, id, typing.text.chars().count());
-        }
-        if response.changed() {
-            typing.active = true;
-            typing.refused = None;
-        }
-        // Losing the keyboard may be told in more than one pass: only the first counts.
-        if response.lost_focus() && std::mem::take(&mut typing.active) {
-            let left_by_escape = ui.input(|i| i.key_pressed(Key::Escape));
-            typing.refused = None;
-            if !left_by_escape && typing.text.trim() != shown {
-                match read(&typing.text) {
-                    Ok(value) => new = Some(value),
-                    Err(why) => typing.refused = Some(why),
-                }
-            }
-        }
-        if typing.refused.is_none() {
-            response.on_hover_text(accepted);
-        }
-    });
-    if let Some(why) = &typing.refused {
-        let text = RichText::new(why).color(ui.visuals().error_fg_color).small();
-        ui.add(egui::Label::new(text).wrap());
-    }
-    ui.data_mut(|d| d.insert_temp(id, typing));
-    new
-}
-
 /// A sentence's first letter in upper case.
 pub fn capital(text: &str) -> String {
     let mut letters = text.chars();
     letters.next().map_or_else(String::new, |first| first.to_uppercase().chain(letters).collect())
-}
-
-/// Marks all text of a field, so that typing replaces it.
-pub fn select_all(ui: &Ui, id: Id, chars: usize) {
-    use egui::text::{CCursor, CCursorRange};
-    if let Some(mut state) = TextEdit::load_state(ui.ctx(), id) {
-        let all = CCursorRange::two(CCursor::new(0), CCursor::new(chars));
-        state.cursor.set_char_range(Some(all));
-        TextEdit::store_state(ui.ctx(), id, state);
-    }
 }
