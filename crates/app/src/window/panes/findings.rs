@@ -172,7 +172,7 @@ fn body(ui: &mut Ui, cx: &mut Cx<'_>, finding: &Finding, key: &FindingKey, remed
     remedy_row(ui, cx, key, remedies);
     ui.horizontal_wrapped(|ui| {
         let title = finding.title.say(system);
-        let aside = ui.small_button("Set aside…");
+        let aside = ui.button("Set aside…");
         let aside = aside.on_hover_text("Asks for a reason, which stays in the plan.");
         if aside.accessible_name(format!("Set aside: {title}")).clicked() {
             let dialog = Dialog::SetAside { finding: key.clone(), title, reason: String::new() };
@@ -231,7 +231,7 @@ fn set_aside(ui: &mut Ui, cx: &mut Cx<'_>, findings: &[Finding]) {
         ui.add_space(2.0);
         ui.add(Label::new(format!("{}: {title}", capital(finding.severity.word()))).wrap());
         ui.add(Label::new(RichText::new(format!("Reason: {reason}")).weak()).wrap());
-        let button = ui.small_button("Take up again");
+        let button = ui.button("Take up again");
         if button.accessible_name(format!("Take up again: {title}")).clicked() {
             let edit =
                 Edit::TakeUp { rule: finding.rule.to_owned(), elements: finding.elements.clone() };

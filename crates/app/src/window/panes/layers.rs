@@ -130,7 +130,7 @@ fn list(ui: &mut Ui, form: &mut Form, layers: &mut Vec<Layer>, of: Of) {
             }
             if count > 1 {
                 row(ui, "", |ui| {
-                    let button = ui.small_button("Remove this layer");
+                    let button = ui.button("Remove this layer");
                     if button.accessible_name(format!("Remove layer {}", i + 1)).clicked() {
                         removed = Some(i);
                     }

@@ -7,9 +7,9 @@ use super::super::act::Cx;
 use super::super::commands::Command;
 
 /// Widths of the parts at the right, so that nothing jumps while figures change.
-const CAUTION: f32 = 308.0;
+const CAUTION: f32 = 314.0;
 const UNITS: f32 = 118.0;
-const POINTER: f32 = 284.0;
+const POINTER: f32 = 276.0;
 
 /// Shows the line; `notice` is what the last command has to say.
 pub fn show(ui: &mut Ui, cx: &mut Cx<'_>, notice: Option<&str>) {
