@@ -10,14 +10,17 @@ use super::super::commands::Command;
 const CAUTION: f32 = 314.0;
 const UNITS: f32 = 118.0;
 const POINTER: f32 = 276.0;
+/// A line wider than this has room for every word of what was caught.
+const WIDE: f32 = 1350.0;
 
 /// Shows the line; `notice` is what the last command has to say.
 pub fn show(ui: &mut Ui, cx: &mut Cx<'_>, notice: Option<&str>) {
     ui.horizontal(|ui| {
         let height = ui.spacing().interact_size.y;
-        let room = (ui.available_width() - CAUTION - UNITS - POINTER - 30.0).max(120.0);
+        let pointer = if ui.available_width() > WIDE { POINTER + 60.0 } else { POINTER };
+        let room = (ui.available_width() - CAUTION - UNITS - pointer - 30.0).max(120.0);
         part(ui, room, height, |ui| expects(ui, cx, notice));
-        part(ui, POINTER, height, |ui| {
+        part(ui, pointer, height, |ui| {
             let system = cx.system();
             let caught = cx.session.status().caught.as_ref();
             let caught =
