@@ -77,8 +77,9 @@ fn cases() -> Vec<(Bound, Make)> {
     let plan = long_wall();
     let shell = plan.get(ElementId(1)).expect("a wall").body.clone();
     let partition = Partition::two_by_four(Pt::new(0, 0), Pt::inches(100, 0));
-    let one_layer =
-        Partition { layers: vec![Layer::new(Material::Stud, Len::inches(4))], ..partition.clone() };
+    let thin = Len::sixty_fourths(8);
+    let two = vec![Layer::new(Material::Stud, thin), Layer::new(Material::Board, thin)];
+    let two_layers = Partition { layers: two.clone(), ..partition.clone() };
     let many = vec![Layer::new(Material::Gap, Len::inches(4)); 2];
     let many = Partition { layers: many, ..partition.clone() };
     let partition = Body::Partition(partition);
@@ -86,7 +87,7 @@ fn cases() -> Vec<(Bound, Make)> {
         host: ElementId(1),
         from: Len::ZERO,
         to: Len::inches(40),
-        layers: vec![Layer::new(Material::Foam, Len::inches(2))],
+        layers: two,
         spacing: Len::inches(16),
     };
     let furring = Body::Furring(furring);
@@ -130,7 +131,10 @@ fn cases() -> Vec<(Bound, Make)> {
             let Body::Partition(w) = b else { unreachable!() };
             w.b = Pt::at(Len::ZERO, len);
         }),
-        field!(bounds::WALL_THICKNESS, Body::Partition(one_layer), Partition.layers[0].thickness),
+        body(bounds::WALL_THICKNESS, &Body::Partition(two_layers), move |b, len| {
+            let Body::Partition(w) = b else { unreachable!() };
+            w.layers[0].thickness = len - thin;
+        }),
         body(bounds::LAYER_THICKNESS, &Body::Partition(many), |b, len| {
             let Body::Partition(w) = b else { unreachable!() };
             // The whole stays within its own bound at both ends of the layer's.
@@ -140,7 +144,10 @@ fn cases() -> Vec<(Bound, Make)> {
             }
         }),
         field!(bounds::STUD_SPACING, partition, Partition.spacing),
-        field!(bounds::FURRING_THICKNESS, furring, Furring.layers[0].thickness),
+        body(bounds::FURRING_THICKNESS, &furring, move |b, len| {
+            let Body::Furring(f) = b else { unreachable!() };
+            f.layers[0].thickness = len - thin;
+        }),
         field!(bounds::STUD_SPACING, furring, Furring.spacing),
         door_field!(bounds::LEAF_WIDTH, door, leaf_width),
         door_field!(bounds::LEAF_HEIGHT, door, leaf_height),
@@ -315,6 +322,6 @@ fn something_that_faces_nowhere_is_refused() {
 #[test]
 fn an_entry_field_can_name_the_accepted_range() {
     use measure::System;
-    assert_eq!(bounds::WALL_THICKNESS.accepted(System::Imperial), "from 0' 1\" to 4' 0\"");
+    assert_eq!(bounds::WALL_THICKNESS.accepted(System::Imperial), "from 1\" to 4' 0\"");
     assert_eq!(bounds::WALL_THICKNESS.accepted(System::Metric), "from 25.4 mm to 1219.2 mm");
 }

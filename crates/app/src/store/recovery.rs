@@ -70,7 +70,10 @@ impl Recovery {
 
     /// [`Recovery::write`] for a plan that is written out already.
     pub fn write_text(&self, of: Option<&Path>, text: &str) -> io::Result<()> {
-        let name = of.map_or_else(|| UNNAMED.to_owned(), |p| serde_json::Value::from(p.to_string_lossy()).to_string());
+        let name = of.map_or_else(
+            || UNNAMED.to_owned(),
+            |p| serde_json::Value::from(p.to_string_lossy()).to_string(),
+        );
         replace(&self.copy, format!("{HEAD}{name}\n{text}").as_bytes())
     }
 

@@ -28,6 +28,7 @@ const HEADER: &str = "\
 
 /// Only the schema of a file; other fields are skipped.
 #[derive(Deserialize)]
+#[serde(rename = "Plan")]
 struct Envelope {
     schema: u32,
 }
@@ -70,7 +71,7 @@ pub fn read_bytes(bytes: &[u8]) -> Result<Plan, FileError> {
 
 /// Reads a plan. Never panics, whatever the text is; the error says where, what is wrong and what to do.
 pub fn read(text: &str) -> Result<Plan, FileError> {
-    parse::check_form(text)?;
+    let text = parse::check_form(text)?;
     let Envelope { schema } = parse::ron(text)?;
     if schema > SCHEMA {
         let what = format!(

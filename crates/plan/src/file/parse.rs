@@ -1,11 +1,13 @@
 //! From text to structs and back, with errors in plain words.
 
 use ron::error::{Error as Ron, SpannedError};
+use ron::extensions::Extensions;
 use ron::ser::PrettyConfig;
 use serde::Serialize;
 use serde::de::DeserializeOwned;
 
 use super::LARGEST;
+use super::entry::place_at;
 use super::error::{FileError, FileErrorKind, Place};
 
 /// One value on one line.
@@ -16,7 +18,7 @@ pub(crate) fn one_line<T: Serialize>(value: &T) -> String {
         .compact_structs(true)
         .compact_maps(true);
     // Our structs hold whole numbers, texts, lists and names: nothing that can't be written.
-    ron::ser::to_string_pretty(value, config).unwrap_or_default()
+    options().to_string_pretty(value, config).unwrap_or_default()
 }
 
 pub(crate) fn foreign() -> FileError {
@@ -36,10 +38,11 @@ pub(crate) fn check_size(bytes: usize) -> Result<(), FileError> {
     Err(FileError::new(FileErrorKind::TooLarge, None, what))
 }
 
-/// Refuses what can't be a plan before it is parsed.
-pub(crate) fn check_form(text: &str) -> Result<(), FileError> {
+/// Refuses what can't be a plan before it is parsed; gives the text without a byte order mark.
+pub(crate) fn check_form(text: &str) -> Result<&str, FileError> {
     check_size(text.len())?;
-    let mut rest = text.trim_start_matches('\u{feff}').trim_start();
+    let text = text.strip_prefix('\u{feff}').unwrap_or(text);
+    let mut rest = text.trim_start();
     while let Some(after) = rest.strip_prefix("//") {
         rest = after.split_once('\n').map_or("", |(_, next)| next).trim_start();
     }
@@ -49,15 +52,19 @@ pub(crate) fn check_form(text: &str) -> Result<(), FileError> {
     if text.contains('\0') || !(rest.starts_with(['(', '#']) || rest.starts_with("/*")) {
         return Err(foreign());
     }
-    Ok(())
+    Ok(text)
 }
 
 pub(crate) fn ron<T: DeserializeOwned>(text: &str) -> Result<T, FileError> {
-    ron::from_str(text).map_err(|e| from_ron(&e))
+    options().from_str(text).map_err(|e| from_ron(text, &e))
 }
 
-fn from_ron(e: &SpannedError) -> FileError {
-    let place = Place { line: e.span.start.line, column: e.span.start.col };
+/// What may be left out is written plainly where it is given: `serves: 20`, not `serves: Some(20)`.
+fn options() -> ron::Options {
+    ron::Options::default().with_default_extension(Extensions::IMPLICIT_SOME)
+}
+
+fn from_ron(text: &str, e: &SpannedError) -> FileError {
     let kind = match e.code {
         Ron::Eof | Ron::ExpectedStringEnd | Ron::UnclosedBlockComment => FileErrorKind::Truncated,
         Ron::Message(_)
@@ -69,6 +76,10 @@ fn from_ron(e: &SpannedError) -> FileError {
         | Ron::DuplicateStructField { .. }
         | Ron::IntegerOutOfBounds => FileErrorKind::Content,
         _ => FileErrorKind::Notation,
+    };
+    let place = match kind {
+        FileErrorKind::Truncated => place_at(text, text.len()),
+        _ => Place { line: e.span.start.line, column: e.span.start.col },
     };
     let within = |outer: &Option<String>| match outer {
         Some(outer) => format!(" in {outer}"),

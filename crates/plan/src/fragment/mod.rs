@@ -18,6 +18,8 @@ pub use paste::{Pasted, paste};
 /// The newest form of a fragment that this program reads, and the one it writes.
 const FORM: u32 = 1;
 
+const ADVICE: &str = "Copy elements in a plan first, then paste.";
+
 /// An element of a fragment.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Piece {
@@ -27,13 +29,14 @@ pub struct Piece {
 }
 
 #[derive(Serialize, Deserialize)]
-#[serde(deny_unknown_fields)]
+#[serde(deny_unknown_fields, rename = "Fragment")]
 struct Text {
     fragment: u32,
     elements: Vec<Record>,
 }
 
 #[derive(Deserialize)]
+#[serde(rename = "Fragment")]
 struct Envelope {
     fragment: u32,
 }
@@ -52,9 +55,12 @@ pub fn write(plan: &Plan, ids: &[ElementId]) -> String {
 
 /// Reads elements from text. Figures are checked when they are pasted; never panics.
 pub fn read(text: &str) -> Result<Vec<Piece>, FileError> {
-    file::parse::check_form(text).map_err(|e| FileError { advice: ADVICE, ..e })?;
-    let envelope: Result<Envelope, _> = file::parse::ron(text);
-    let Envelope { fragment } = envelope.map_err(|e| FileError { advice: ADVICE, ..e })?;
+    parsed(text).map_err(|e| FileError { advice: ADVICE, ..e })
+}
+
+fn parsed(text: &str) -> Result<Vec<Piece>, FileError> {
+    let text = file::parse::check_form(text)?;
+    let Envelope { fragment } = file::parse::ron(text)?;
     if fragment != FORM {
         let what = format!(
             "these elements were copied from a newer version (form {fragment}; this program reads {FORM})"
@@ -64,23 +70,20 @@ pub fn read(text: &str) -> Result<Vec<Piece>, FileError> {
             ..FileError::new(FileErrorKind::Newer, None, what)
         });
     }
-    let text_form: Text = file::parse::ron(text).map_err(|e| FileError { advice: ADVICE, ..e })?;
+    let whole: Text = file::parse::ron(text)?;
     let mut keys = BTreeSet::new();
-    let mut pieces = Vec::with_capacity(text_form.elements.len());
-    for (i, record) in text_form.elements.into_iter().enumerate() {
+    let mut pieces = Vec::with_capacity(whole.elements.len());
+    for (i, record) in whole.elements.into_iter().enumerate() {
         let e = Element::from(record);
         if !keys.insert(e.id) {
             let place = entry::place_of(text, "elements", i);
             let what = format!("element number {} is used twice; each needs its own", e.id.0);
-            let error = FileError::new(FileErrorKind::Content, place, what);
-            return Err(FileError { advice: ADVICE, ..error });
+            return Err(FileError::new(FileErrorKind::Content, place, what));
         }
         pieces.push(Piece { key: e.id, draft: draft(&e) });
     }
     Ok(pieces)
 }
-
-const ADVICE: &str = "Copy elements in a plan first, then paste.";
 
 fn draft(e: &Element) -> Draft {
     Draft { state: e.state, body: e.body.clone() }

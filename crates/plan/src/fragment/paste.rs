@@ -95,3 +95,102 @@ fn placed(
     }
     Ok(body)
 }
+
+#[cfg(test)]
+mod tests {
+    use geometry::{Facing, Pt};
+    use measure::Len;
+
+    use super::*;
+    use crate::element::{Opening, ServiceKind, ServicePoint};
+    use crate::{State, fragment, ops, sample};
+
+    fn inches(x: i64, y: i64) -> Vec2 {
+        Vec2::new(x * i64::from(Len::PER_INCH), y * i64::from(Len::PER_INCH))
+    }
+
+    fn through_text(plan: &Plan, ids: &[ElementId]) -> Vec<Piece> {
+        let pieces = fragment::read(&fragment::write(plan, ids)).expect("reads");
+        assert_eq!(pieces, fragment::pieces(plan, ids));
+        pieces
+    }
+
+    fn opening(plan: &Plan, id: ElementId) -> &Opening {
+        match &plan.get(id).expect("there").body {
+            Body::Opening(o) => o,
+            _ => panic!("no opening"),
+        }
+    }
+
+    #[test]
+    fn a_wall_is_pasted_with_its_door() {
+        let mut plan = sample::room();
+        let wall = sample::partition(&mut plan, (20, 20), (80, 20));
+        sample::add(&mut plan, State::New, sample::door(wall, 10, 30));
+        let pieces = through_text(&plan, &[wall]);
+        let blank = Plan::default();
+        let pasted = paste(&blank, &pieces, inches(5, 6)).expect("an edit");
+        let next = blank.with(&pasted.edit).expect("accepted");
+        assert_eq!(pasted.ids, [ElementId(1), ElementId(2)]);
+        assert_eq!(next.get(ElementId(1)).expect("there").body.points()[0], Pt::inches(25, 26));
+        assert_eq!(opening(&next, ElementId(2)).host, ElementId(1));
+        assert_eq!(opening(&next, ElementId(2)).at, Len::inches(10));
+    }
+
+    #[test]
+    fn an_opening_alone_goes_to_the_nearest_free_place_or_is_left_out_with_the_reason() {
+        let mut plan = sample::room();
+        let wall = sample::partition(&mut plan, (20, 20), (120, 20));
+        let door = sample::add(&mut plan, State::New, sample::door(wall, 10, 30));
+        let pieces = through_text(&plan, &[door]);
+        let pasted = paste(&plan, &pieces, inches(6, 6)).expect("an edit");
+        let next = plan.with(&pasted.edit).expect("accepted");
+        assert_eq!(opening(&next, pasted.ids[0]).at, Len::inches(40));
+        let full = ops::set_wall_length(&plan, wall, Len::inches(60), crate::element::End::Start);
+        let full = plan.with(&full.expect("an edit")).expect("accepted");
+        let pasted = paste(&full, &pieces, inches(6, 6)).expect("an edit");
+        assert_eq!((pasted.edit, pasted.ids), (Edit::Batch(vec![]), vec![]));
+        assert_eq!(
+            pasted.dropped[0].to_string(),
+            "There is no room left on W5 for another opening of this width; choose another wall."
+        );
+        assert!(ops::duplicate(&full, &[door], inches(6, 6)).is_err());
+        let pasted = paste(&sample::room(), &pieces, inches(0, 0)).expect("an edit");
+        let reason = "D6 is fixed to element 5, which is not in the plan; place it on a wall.";
+        assert_eq!(pasted.dropped[0].to_string(), reason);
+    }
+
+    #[test]
+    fn a_valve_serves_the_copy_else_the_original_else_none() {
+        let mut plan = sample::room();
+        let heater = sample::service(ServiceKind::WaterHeater, (30, 30), Facing::NORTH);
+        let heater = sample::add(&mut plan, State::Existing, heater);
+        let mut valve =
+            ServicePoint::usual(ServiceKind::GasValve, Pt::inches(60, 0), Facing::NORTH);
+        valve.serves = Some(heater);
+        let valve = sample::add(&mut plan, State::Existing, Body::Service(valve));
+        let serves = |ids: &[ElementId], into: &Plan| {
+            let pasted = paste(into, &through_text(&plan, ids), inches(0, 0)).expect("an edit");
+            let next = into.with(&pasted.edit).expect("accepted");
+            match next.elements().iter().last().map(|e| e.body.clone()) {
+                Some(Body::Service(s)) => s.serves,
+                _ => panic!("no valve"),
+            }
+        };
+        assert_eq!(serves(&[heater, valve], &plan), Some(ElementId(7)));
+        assert_eq!(serves(&[valve], &plan), Some(heater));
+        assert_eq!(serves(&[valve], &sample::room()), None);
+    }
+
+    #[test]
+    fn duplicating_gives_copies_beside_the_original() {
+        let mut plan = sample::room();
+        let desk = sample::add(&mut plan, State::New, sample::desk((50, 50), Facing::NORTH));
+        let edit = ops::duplicate(&plan, &[desk, desk], inches(12, -12)).expect("an edit");
+        let next = plan.with(&edit).expect("accepted");
+        assert_eq!(next.elements().len(), 6);
+        assert_eq!(next.get(ElementId(6)).expect("there").body.points(), [Pt::inches(62, 38)]);
+        assert!(ops::duplicate(&plan, &[ElementId(9)], inches(0, 0)).is_err());
+        assert!(ops::duplicate(&plan, &[desk], Vec2::new(i64::MAX, 0)).is_err());
+    }
+}

@@ -48,3 +48,43 @@ fn gaps(plan: &Plan, host: ElementId, but: Option<ElementId>) -> Vec<(Len, Len)>
     }
     gaps
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::{State, sample};
+
+    #[test]
+    fn an_opening_slides_between_its_neighbours() {
+        let mut plan = sample::room();
+        let wall = ElementId(1);
+        let first = sample::add(&mut plan, State::New, sample::door(wall, 20, 30));
+        let second = sample::add(&mut plan, State::New, sample::window(wall, 100, 40));
+        sample::add(&mut plan, State::Removed, sample::window(wall, 60, 30));
+        let range = |id| slide_range(&plan, id).map(|(a, b)| (a.to_inches(), b.to_inches()));
+        assert_eq!(range(first), Ok((0.0, 70.0)));
+        assert_eq!(range(second), Ok((50.0, 200.0)));
+        assert!(slide_range(&plan, wall).is_err());
+    }
+
+    #[test]
+    fn a_free_place_is_the_nearest() {
+        let mut plan = sample::room();
+        let wall = ElementId(1);
+        sample::add(&mut plan, State::New, sample::door(wall, 20, 30));
+        sample::add(&mut plan, State::New, sample::window(wall, 100, 40));
+        let place = |width, wanted| {
+            let place = free_place(&plan, wall, Len::inches(width), Len::inches(wanted));
+            place.map(Len::to_inches)
+        };
+        assert_eq!(place(20, 0), Some(0.0));
+        assert_eq!(place(20, 60), Some(60.0));
+        assert_eq!(place(21, 25), Some(50.0));
+        assert_eq!(place(50, 90), Some(50.0));
+        assert_eq!(place(51, 90), Some(140.0));
+        assert_eq!(place(20, -900), Some(0.0));
+        assert_eq!(place(20, 900), Some(220.0));
+        assert_eq!(place(101, 90), None);
+        assert_eq!(free_place(&plan, ElementId(9), Len::UNIT, Len::ZERO), None);
+    }
+}

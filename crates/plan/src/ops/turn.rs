@@ -70,3 +70,59 @@ fn around(elements: &[&Element]) -> Option<(Pt, Pt)> {
     let high = Pt::new(points.iter().map(|p| p.x).max()?, points.iter().map(|p| p.y).max()?);
     Some((low, high))
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::{State, sample};
+
+    fn turned(plan: &Plan, ids: &[ElementId]) -> Plan {
+        plan.with(&turn(plan, ids).expect("turns")).expect("accepted")
+    }
+
+    #[test]
+    fn a_box_turns_about_its_middle_and_four_turns_give_it_back() {
+        let mut plan = sample::room();
+        let desk = sample::add(&mut plan, State::New, sample::desk((100, 50), Facing::NORTH));
+        let next = turned(&plan, &[desk]);
+        let Some(Body::Furnishing(f)) = next.get(desk).map(|e| &e.body) else { panic!("no desk") };
+        // The middle was at 100, 65; it now looks west, its back 15 in to the east of the middle.
+        assert_eq!((f.at, f.facing), (Pt::inches(115, 65), Facing::WEST));
+        let odd = |x| match sample::desk((x, 50), Facing::NORTH) {
+            Body::Furnishing(f) => Body::Furnishing(crate::element::Furnishing {
+                depth: measure::Len::from_units(243_841),
+                ..f
+            }),
+            other => other,
+        };
+        let odd = sample::add(&mut plan, State::New, odd(150));
+        for id in [desk, odd] {
+            let back = (0..4).fold(plan.clone(), |plan, _| turned(&plan, &[id]));
+            assert!(back.says_the_same(&plan));
+        }
+    }
+
+    #[test]
+    fn several_keep_their_shape_and_doors_go_with_their_walls() {
+        let mut plan = sample::room();
+        let wall = sample::partition(&mut plan, (20, 20), (80, 20));
+        let other = sample::partition(&mut plan, (80, 20), (80, 60));
+        let door = sample::add(&mut plan, State::New, sample::door(wall, 10, 30));
+        let next = turned(&plan, &[wall, other, door]);
+        let points = |id| next.get(id).expect("there").body.points();
+        // About 50, 40.
+        assert_eq!(points(wall), [Pt::inches(70, 10), Pt::inches(70, 70)]);
+        assert_eq!(points(other), [Pt::inches(70, 70), Pt::inches(30, 70)]);
+        assert_eq!(next.get(door), plan.get(door));
+    }
+
+    #[test]
+    fn what_is_fixed_to_a_wall_does_not_turn_alone() {
+        let mut plan = sample::room();
+        let wall = sample::partition(&mut plan, (20, 20), (80, 20));
+        let door = sample::add(&mut plan, State::New, sample::door(wall, 10, 30));
+        let e = turn(&plan, &[door]).expect_err("refused");
+        assert_eq!(e.to_string(), "D6 can't be turned by itself; it is fixed to a wall.");
+        assert_eq!(turn(&plan, &[]), Ok(Edit::Batch(vec![])));
+    }
+}

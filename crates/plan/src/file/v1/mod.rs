@@ -17,7 +17,7 @@ pub(crate) use record::Record;
 
 /// A whole file of schema 1.
 #[derive(Debug, Serialize, Deserialize)]
-#[serde(deny_unknown_fields)]
+#[serde(deny_unknown_fields, rename = "Plan")]
 pub(super) struct File {
     pub schema: u32,
     pub next_id: u32,
@@ -29,7 +29,7 @@ pub(super) struct File {
 }
 
 #[derive(Debug, Serialize, Deserialize)]
-#[serde(deny_unknown_fields)]
+#[serde(deny_unknown_fields, rename = "Site")]
 pub(super) struct SiteFacts {
     title: String,
     edition: Edition,
@@ -48,7 +48,7 @@ enum Ceiling {
 }
 
 #[derive(Debug, Serialize, Deserialize)]
-#[serde(deny_unknown_fields)]
+#[serde(deny_unknown_fields, rename = "SetAside")]
 pub(super) struct Aside {
     rule: String,
     elements: Vec<u32>,
