@@ -51,6 +51,8 @@ impl egui::Plugin for Told {
             .filter_map(|(_, node)| {
                 let named =
                     node.label().or_else(|| node.labelled_by().first().copied().and_then(label));
+                // A text on the screen is the value of its node.
+                let named = named.or_else(|| node.value());
                 let b = node.bounds()?;
                 Some(json!({
                     "role": format!("{:?}", node.role()),

@@ -165,7 +165,11 @@ fn press(
                 return;
             }
             let looking = cx.session.tool() == editor::ToolKind::Select && !cx.session.busy();
-            if looking && let Some(key) = canvas.badge(pos) {
+            // A badge picks its finding; a second press reaches the element under the badge.
+            if looking
+                && let Some(key) = canvas.badge(pos)
+                && cx.view.picked.as_ref() != Some(&key)
+            {
                 cx.push(Act::PickFinding(key));
                 return;
             }
