@@ -71,8 +71,8 @@ impl Memo {
         }
         let facts = Arc::clone(&held.facts);
         let book = Book::model(plan.site.edition);
-        let findings = Arc::new(rules::check(&facts, &book));
-        let keep_clears = Arc::new(rules::keep_clears(&facts, &book));
+        let (findings, keep_clears) = rules::check_with_keep_clears(&facts, &book);
+        let (findings, keep_clears) = (Arc::new(findings), Arc::new(keep_clears));
         let checked = Checked { facts, findings, keep_clears };
         held.judged = Some(checked.clone());
         let spent = self.now().saturating_sub(start);

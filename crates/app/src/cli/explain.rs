@@ -2,6 +2,7 @@
 
 use std::io::{self, Write};
 
+use measure::System;
 use rules::{RULES, Rule};
 
 use super::args::ExplainArgs;
@@ -14,7 +15,7 @@ pub fn run(args: &ExplainArgs, out: &mut dyn Write, err: &mut dyn Write) -> io::
     };
     match rules::rule(slug) {
         Some(rule) => {
-            writeln!(out, "{}: {}\n\n{}", rule.slug, rule.title, rule.page.trim())?;
+            writeln!(out, "{}", rules::explain(rule, System::Imperial).trim_end())?;
             Ok(exit::OK)
         }
         None => {
