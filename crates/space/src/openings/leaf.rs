@@ -32,6 +32,9 @@ pub(super) fn leaf(door: &Door, face: Seg, outward: Vec2) -> Option<Leaf> {
 /// Whether something convex stands in the quarter disc that a leaf sweeps. Touching the arc, the wall
 /// line or the open position does not count.
 pub fn leaf_reaches(leaf: &Leaf, thing: &[Pt]) -> bool {
+    if !closer_than(&[leaf.hinge], thing, leaf.width) {
+        return false;
+    }
     let far = leaf.shut + (leaf.open - leaf.hinge);
     let mut square: Ring = vec![leaf.hinge, leaf.shut, far, leaf.open];
     if twice_area(&square) < 0 {

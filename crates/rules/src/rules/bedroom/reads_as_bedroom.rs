@@ -110,12 +110,14 @@ fn opens_to<'a>(
         _ => false,
     };
     let between = |o: &&OpeningFacts| o.left.is_some() && o.right.is_some() && o.left != o.right;
-    sheet
-        .facts
+    let facts = sheet.facts;
+    facts
+        .room(room)
         .openings
         .iter()
+        .filter_map(|id| facts.opening(*id))
         .filter(between)
-        .filter(move |o| o.rooms().any(|r| r == room) && door(o.id))
+        .filter(move |o| door(o.id))
 }
 
 fn has_leaf(sheet: &Sheet<'_>, opening: &OpeningFacts) -> bool {
