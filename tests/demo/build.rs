@@ -1,6 +1,6 @@
 //! A few words to build a plan with; positions and sizes in inches.
 
-use geometry::{Facing, Pt, Vec2};
+use geometry::{Facing, Pt};
 use measure::Len;
 use plan::element::*;
 use plan::{Draft, Edit, Element, ElementId, Plan, Site, State};
@@ -84,7 +84,14 @@ impl Build {
         self.add(State::New, Body::Furring(Furring { host, from, to, layers, spacing }))
     }
 
-    pub fn door(&mut self, host: ElementId, at: i32, width: i32, hinge: End, swing: Side) -> ElementId {
+    pub fn door(
+        &mut self,
+        host: ElementId,
+        at: i32,
+        width: i32,
+        hinge: End,
+        swing: Side,
+    ) -> ElementId {
         self.leaf(host, at, width, DoorOperation::Hinged, hinge, swing)
     }
 
@@ -97,13 +104,8 @@ impl Build {
         hinge: End,
         swing: Side,
     ) -> ElementId {
-        let door = Door {
-            operation,
-            leaf_width: inches(width),
-            leaf_height: inches(80),
-            hinge,
-            swing,
-        };
+        let door =
+            Door { operation, leaf_width: inches(width), leaf_height: inches(80), hinge, swing };
         let kind = OpeningKind::Door(door);
         self.add(State::New, Body::Opening(Opening { host, at: inches(at), kind }))
     }
@@ -136,14 +138,27 @@ impl Build {
         self.add(State::Existing, Body::Stair(stair))
     }
 
-    pub fn run(&mut self, kind: OverheadKind, a: Xy, b: Xy, width: i32, underside: i32) -> ElementId {
+    pub fn run(
+        &mut self,
+        kind: OverheadKind,
+        a: Xy,
+        b: Xy,
+        width: i32,
+        underside: i32,
+    ) -> ElementId {
         let shape = OverheadShape::Run { a: pt(a), b: pt(b), width: inches(width) };
         let overhead = Overhead { kind, shape, underside: inches(underside) };
         self.add(State::Existing, Body::Overhead(overhead))
     }
 
     /// A furnishing by the middle of its back edge; width x depth x height.
-    pub fn furnishing(&mut self, name: &str, at: Xy, facing: Facing, size: (i32, i32, i32)) -> ElementId {
+    pub fn furnishing(
+        &mut self,
+        name: &str,
+        at: Xy,
+        facing: Facing,
+        size: (i32, i32, i32),
+    ) -> ElementId {
         let furnishing = Furnishing {
             name: name.to_owned(),
             at: pt(at),
@@ -163,13 +178,6 @@ impl Build {
 
     pub fn note(&mut self, at: Xy, text: &str) -> ElementId {
         self.add(State::New, Body::Note(Note { at: pt(at), text: text.to_owned() }))
-    }
-
-    /// Moves every point of the elements in `ids` that have points of their own.
-    pub fn moved(&mut self, ids: &[ElementId], by: Xy) {
-        let v = Vec2::new(i64::from(inches(by.0).units()), i64::from(inches(by.1).units()));
-        let edit = plan::ops::translate(&self.plan, ids, v).expect("can move");
-        self.plan = self.plan.with(&edit).expect("the move is in range");
     }
 }
 

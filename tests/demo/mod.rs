@@ -12,6 +12,8 @@ pub fn all() -> Vec<(&'static str, Plan)> {
     vec![
         ("passes.ron", passes::plan()),
         ("trouble.ron", trouble::plan()),
+        ("trouble-no-bedroom.ron", trouble::without_bedroom()),
+        ("trouble-sprinklers.ron", trouble::with_sprinklers()),
         ("large.ron", large::plan()),
     ]
 }
