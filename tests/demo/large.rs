@@ -49,6 +49,9 @@ fn room(b: &mut Build, bay: i32, north: bool) {
     let (outer, into) = if north { (NORTH, 1) } else { (0, -1) };
     let wall = b.partition((x, front), (x + BAY, front));
     b.partition((x + BAY, front), (x + BAY, outer));
+    if bay == 0 {
+        b.partition((0, front), (0, outer));
+    }
     let side = if north { Side::Left } else { Side::Right };
     b.door(wall, 84, 32, End::Finish, side);
     let name = format!("{}{}", if north { "N" } else { "S" }, bay + 1);
@@ -70,11 +73,13 @@ fn room(b: &mut Build, bay: i32, north: bool) {
 
 /// The end where the house turns: walls at an angle, and the heating.
 fn angled_end(b: &mut Build, long: i32) {
-    b.partition((long, DEEP), (long + 120, 288));
+    let stores = b.partition((long, DEEP), (long + 120, 288));
+    b.door(stores, 60, 32, End::Start, Side::Right);
     b.partition((long + 120, 288), (long + 240, 288));
     b.partition((long + 120, 288), (long + 150, 384));
     b.partition((long + 150, 384), (long + 240, 384));
-    b.partition((long, NORTH - DEEP), (long + 90, 384));
+    let plant = b.partition((long, NORTH - DEEP), (long + 90, 384));
+    b.door(plant, 30, 36, End::Start, Side::Right);
     b.partition((long + 90, 384), (long + 150, 384));
     b.service(ServiceKind::Furnace, (long + 60, 440), Facing::SOUTH);
     b.service(ServiceKind::WaterHeater, (long + 20, 500), Facing::SOUTH);
