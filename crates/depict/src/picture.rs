@@ -128,8 +128,9 @@ pub fn picture(view: &View, scene: &Scene<'_>) -> Picture {
     }
     placer.write(rest, &mut marks);
 
-    findings::draw_badges(&canvas, &badges, &mut marks);
+    // A badge is never hidden, not by the tape of the wall that is being moved.
     marks.append(tape);
+    findings::draw_badges(&canvas, &badges, &mut marks);
     let mut ruler_marks = Marks::new();
     if scene.show.rulers {
         rulers::draw(view, scene, &mut ruler_marks);

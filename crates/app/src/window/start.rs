@@ -73,7 +73,7 @@ fn options(display: Display) -> eframe::NativeOptions {
         viewport: ViewportBuilder::default()
             .with_app_id("cellarwright")
             .with_title("Cellarwright")
-            .with_inner_size([1440.0, 900.0])
+            .with_inner_size([1240.0, 740.0])
             .with_min_inner_size([900.0, 560.0])
             .with_icon(egui::IconData::default()),
         renderer: eframe::Renderer::Glow,

@@ -214,5 +214,9 @@ fn marquee(cx: &Cx<'_>, from: Pt, pointer: &Pointer, add: bool) -> Step {
     let found = pick::within_box(cx.plan, cx.facts, (from, pointer.at), cx.hidden);
     let mut selection = if add { cx.selection.clone() } else { BTreeSet::new() };
     selection.extend(found);
+    // A click on the bare floor means the room, which its tag speaks for.
+    if within(from, pointer.at, pointer.reach) {
+        selection.extend(cx.facts.room_at(pointer.at).and_then(|room| cx.facts.room(room).tag));
+    }
     Step { select: Some(selection), ..Step::default() }
 }

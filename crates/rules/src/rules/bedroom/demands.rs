@@ -86,7 +86,7 @@ fn own_escape(sheet: &Sheet<'_>, room: &Room) -> Demand {
         met = Met::Unknown;
     }
     Demand::new("Escape opening of its own", met, sheet.book.cite("bedroom-escape"))
-        .figures(measured, Quantity::Words("one".to_owned()))
+        .figures(measured, Quantity::Words("an opening that serves".to_owned()))
 }
 
 /// Any opening of the basement serves a room that isn't slept in.
@@ -98,7 +98,7 @@ fn basement_escape(sheet: &Sheet<'_>) -> Demand {
     }
     let slug = if existing { "basement-alteration" } else { "basement-escape" };
     Demand::new("Escape opening of the basement", met, sheet.book.cite(slug))
-        .figures(measured, Quantity::Words("one".to_owned()))
+        .figures(measured, Quantity::Words("an opening that serves".to_owned()))
 }
 
 /// Whether the nearest opening serves, and its name and clear area.
