@@ -7,7 +7,7 @@ mod nodes;
 use std::sync::Arc;
 
 use depict::{Blade, Caught, Poche, Scene};
-use editor::{DimensionId, ToolKind};
+use editor::{Dimension, DimensionId, Session, ToolKind};
 use egui::{CursorIcon, Id, Pos2, Rect, Response, Role, Sense, Stroke, Ui, WidgetInfo, pos2};
 use space::Facts;
 
@@ -103,9 +103,17 @@ pub fn show(ui: &mut Ui, cx: &mut Cx<'_>, canvas: &mut Canvas, now: &Now<'_>, bu
     scene.system = system;
     scene.hatched = palette.hatches();
     scene.poche = Some(&poche);
-    let status = cx.session.status();
+    let caught = cx.session.status().caught.as_ref();
+    let angle =
+        drawn_line(cx.session, &dimensions).and_then(|line| Some((line.to, degrees(line)?)));
+    let words = match (caught, &angle) {
+        (Some(caught), Some((_, angle))) => format!("{} · {angle}", caught.word),
+        (Some(caught), None) => caught.word.to_owned(),
+        (None, angle) => angle.as_ref().map(|(_, angle)| angle.clone()).unwrap_or_default(),
+    };
+    let at = caught.map(|c| c.at).or(angle.map(|(at, _)| at));
     scene.caught =
-        status.caught.as_ref().map(|s| Caught { word: s.word, at: s.at, guide: s.guide });
+        at.map(|at| Caught { word: &words, at, guide: caught.and_then(|caught| caught.guide) });
     let picture = depict::picture(&cx.view.camera, &scene);
     let painter = ui.painter_at(rect);
     paint::marks(&painter, &picture.marks, palette, rect.min);
@@ -159,6 +167,23 @@ impl Canvas {
         let near = self.badges.iter().rev().find(|(_, p)| p.distance(at) <= REACH);
         near.map(|(key, _)| key.clone())
     }
+}
+
+/// The line that is being drawn, from its start to the pointer.
+fn drawn_line<'a>(session: &Session, dimensions: &'a [Dimension]) -> Option<&'a Dimension> {
+    let drawing = session.busy() && session.tool() != ToolKind::Select;
+    dimensions.iter().find(|d| {
+        drawing && matches!(d.id, DimensionId::Length | DimensionId::Distance) && d.from != d.to
+    })
+}
+
+/// The direction of a line, counter-clockwise from east: `35.2°`.
+fn degrees(line: &Dimension) -> Option<String> {
+    let tenths = editor::heading(line.to - line.from)?;
+    Some(match tenths % 10 {
+        0 => format!("{}°", tenths / 10),
+        tenth => format!("{}.{tenth}°", tenths / 10),
+    })
 }
 
 fn place_camera(cx: &mut Cx<'_>, rect: Rect) {
