@@ -1,6 +1,6 @@
 //! Outlines: closed rings that neither cross nor touch themselves.
 
-use geometry::{Pt, orient};
+use geometry::{Pt, Seg, orient, segs_touch};
 
 use crate::{EditError, bounds};
 
@@ -15,28 +15,14 @@ pub(super) fn check(who: &str, ring: &[Pt]) -> Result<(), EditError> {
 
 fn is_simple(ring: &[Pt]) -> bool {
     let n = ring.len();
-    let edge = |i: usize| (ring[i], ring[(i + 1) % n]);
+    let edge = |i: usize| Seg::new(ring[i], ring[(i + 1) % n]);
     (0..n).all(|i| {
-        let (a, b) = edge(i);
-        let (_, c) = edge((i + 1) % n);
-        let folds_back = orient(a, b, c) == 0 && (b - a).dot(c - b) <= 0;
+        let (this, next) = (edge(i), edge((i + 1) % n));
+        let folds_back = orient(this.a, this.b, next.b) == 0 && this.dir().dot(next.dir()) <= 0;
         // The edges after the next one; the last edge is a neighbour of the first.
-        let apart = (i + 2..n).filter(|&j| (j + 1) % n != i);
-        !folds_back && apart.into_iter().all(|j| !touch((a, b), edge(j)))
+        let mut apart = (i + 2..n).filter(|&j| (j + 1) % n != i);
+        !folds_back && apart.all(|j| !segs_touch(this, edge(j)))
     })
-}
-
-/// Whether two segments have a point in common.
-fn touch((a, b): (Pt, Pt), (c, d): (Pt, Pt)) -> bool {
-    let sides = |p, q, r, s| (orient(p, q, r).signum(), orient(p, q, s).signum());
-    let (c_side, d_side) = sides(a, b, c, d);
-    let (a_side, b_side) = sides(c, d, a, b);
-    let between = |p: Pt, q: Pt, r: Pt| (p - r).dot(q - r) <= 0;
-    (c_side * d_side < 0 && a_side * b_side < 0)
-        || (c_side == 0 && between(a, b, c))
-        || (d_side == 0 && between(a, b, d))
-        || (a_side == 0 && between(c, d, a))
-        || (b_side == 0 && between(c, d, b))
 }
 
 #[cfg(test)]
