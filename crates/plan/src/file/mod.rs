@@ -1,6 +1,6 @@
 //! The plan file: text in RON (Rusty Object Notation), versioned, one element on a line.
 //!
-//! [`write`] then [`read`] gives back the equal plan. Lengths are exact: see the header that is written.
+//! [`write()`] then [`read`] gives back the equal plan. Lengths are exact: see the header that is written.
 //! A file states its `schema`; each schema has its own structs, apart from the model.
 
 pub(crate) mod entry;
