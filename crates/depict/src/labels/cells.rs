@@ -58,7 +58,7 @@ struct Entry {
 }
 
 /// Side of a cell in points.
-const CELL: f32 = 48.0;
+const CELL: f32 = 24.0;
 
 impl Cells {
     pub fn new(size: (f32, f32)) -> Cells {
