@@ -6,7 +6,9 @@ use std::collections::BTreeSet;
 use std::path::PathBuf;
 use std::sync::Arc;
 
-use plan::Plan;
+use geometry::{Pt, orient};
+use plan::element::{Opening, OpeningKind};
+use plan::{Body, Plan};
 use rules::{Book, Finding, RULES, Severity};
 
 fn folder() -> PathBuf {
@@ -57,12 +59,36 @@ fn those_in_trouble_set_off_every_rule() {
 }
 
 #[test]
-fn the_third_is_large_and_irregular() {
+fn the_last_is_large_and_irregular() {
     let plan = built("large.ron");
-    assert!(plan.elements().len() >= 150, "{} elements", plan.elements().len());
+    assert!(plan.elements().len() >= 300, "{} elements", plan.elements().len());
+    let count = |is: fn(&Body) -> bool| plan.elements().iter().filter(|e| is(&e.body)).count();
+    assert!(count(|b| matches!(b, Body::Stair(_))) >= 2, "two stairs");
+    assert!(count(|b| matches!(b, Body::Furring(_))) >= 4, "furring");
+    let well = |o: &Opening| matches!(&o.kind, OpeningKind::Window(w) if w.well.is_some());
+    let openings = plan.elements().iter().filter_map(|e| match &e.body {
+        Body::Opening(opening) => Some(opening),
+        _ => None,
+    });
+    assert!(openings.filter(|o| well(o)).count() >= 4, "windows in wells");
+    let shell: Vec<Pt> = plan.elements().iter().filter_map(|e| corner(&e.body)).collect();
+    let turn = |i: usize, n: usize| shell[(i + n) % shell.len()];
+    let re_entrant = (0..shell.len()).filter(|&i| orient(turn(i, 0), turn(i, 1), turn(i, 2)) < 0);
+    assert!(re_entrant.count() >= 3, "re-entrant corners");
+
     let facts = space::derive(&Arc::new(plan));
     let skew = facts.walls.iter().filter(|w| w.line.a.x != w.line.b.x && w.line.a.y != w.line.b.y);
     assert!(skew.count() >= 4, "walls at an angle");
-    let islands = facts.rooms.iter().filter(|r| !r.shape.holes.is_empty());
-    assert!(islands.count() >= 1, "a room with an island");
+    let islands: usize = facts.rooms.iter().map(|r| r.shape.holes.len()).sum();
+    assert!(islands >= 2, "a room with two islands");
+    let untagged: Vec<_> = facts.rooms.iter().filter(|r| r.tag.is_none()).map(|r| r.area).collect();
+    assert!(untagged.is_empty(), "rooms without a tag: {untagged:?}");
+}
+
+/// Where a foundation wall begins; they are drawn one after the other, counter-clockwise.
+fn corner(body: &Body) -> Option<Pt> {
+    match body {
+        Body::Shell(wall) => Some(wall.a),
+        _ => None,
+    }
 }

@@ -10,7 +10,7 @@ use measure::Len;
 use plan::element::*;
 use plan::{Body, ElementId, House, Plan, Site, State};
 
-use super::build::{Build, escape_window, inches, site};
+use super::build::{Build, escape_window, high_window, inches, site};
 
 /// The foundation walls of the larger basement, 80 ft x 40 ft.
 struct Shell {
@@ -34,7 +34,7 @@ pub fn without_bedroom() -> Plan {
     let title = "Basement at 18 Quarrystone Lane: no way out";
     let mut b = Build::new(Site { house: House::New, joist_underside: inches(84), ..site(title) });
     let walls = b.shell(&[(0, 0), (360, 0), (360, 240), (0, 240)], 8);
-    b.window(State::Existing, walls[2], 100, super::build::high_window());
+    b.window(State::Existing, walls[2], 100, high_window());
     b.stair((300, 60), Facing::NORTH);
     b.tag((120, 120), "Family room", RoomUse::FamilyRoom);
     b.done()
@@ -46,14 +46,21 @@ pub fn with_sprinklers() -> Plan {
     let mut b = Build::new(Site { sprinklers: true, house: House::New, ..site(title) });
     let walls = b.shell(&[(0, 0), (360, 0), (360, 240), (0, 240)], 8);
     b.window(State::New, walls[2], 60, escape_window());
+    b.window(State::Existing, walls[0], 60, high_window());
     b.stair((300, 60), Facing::NORTH);
     b.partition((160, 240), (160, 0));
-    let door = b.partition((160, 100), (0, 100));
-    b.door(door, 40, 32, End::Start, Side::Left);
-    let hall = b.partition((0, 60), (160, 60));
-    b.leaf(hall, 40, 36, DoorOperation::Cased, End::Start, Side::Left);
-    b.tag((80, 20), "Bedroom", RoomUse::Bedroom);
-    b.tag((250, 120), "Family room", RoomUse::FamilyRoom);
+    let bedroom = b.partition((0, 100), (160, 100));
+    b.door(bedroom, 106, 32, End::Finish, Side::Left);
+    let storage = b.partition((160, 56), (0, 56));
+    b.door(storage, 60, 32, End::Start, Side::Left);
+    let hall = b.partition((160, 56), (160, 100));
+    b.leaf(hall, 4, 36, DoorOperation::Cased, End::Start, Side::Left);
+    b.tag((80, 160), "Bedroom", RoomUse::Bedroom);
+    b.furnishing("bed", (4, 190), Facing::EAST, (60, 80, 24));
+    b.tag((60, 78), "Hall", RoomUse::Hall);
+    b.tag((80, 24), "Storage", RoomUse::Storage);
+    b.tag((225, 120), "Family room", RoomUse::FamilyRoom);
+    b.furnishing("settee", (168, 160), Facing::EAST, (78, 34, 32));
     b.done()
 }
 

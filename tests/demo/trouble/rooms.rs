@@ -42,7 +42,10 @@ pub fn add(b: &mut Build, shell: &Shell) {
     b.partition((480, 302), (480, 200));
     b.tag((-60, 100), "Shed", RoomUse::Storage);
     bad_stair(b, (560, 130));
+    // A panel on the wall beside the flight.
+    b.partition((579, 140), (579, 302));
     b.service(ServiceKind::Panel, (576, 200), Facing::WEST);
+    b.tag((660, 240), "Unfinished", RoomUse::Unfinished);
     // An office with everything a bedroom has.
     let study = b.partition((864, 336), (960, 336));
     b.door(study, 30, 30, End::Start, Side::Left);
