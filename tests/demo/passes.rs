@@ -60,7 +60,7 @@ pub fn as_built(b: &mut Build) -> [plan::ElementId; 6] {
     b.service(ServiceKind::Cleanout, (60, 0), Facing::NORTH);
     b.service(ServiceKind::FloorDrain, (350, 180), Facing::WEST);
     b.service(ServiceKind::Sump, (276, 20), Facing::WEST);
-    b.service(ServiceKind::JunctionBox, (330, 316), Facing::SOUTH);
+    b.service(ServiceKind::JunctionBox, (206, 250), Facing::SOUTH);
     b.service(ServiceKind::JunctionBox, (380, 250), Facing::SOUTH);
     b.service(ServiceKind::JunctionBox, (100, 60), Facing::SOUTH);
     walls
