@@ -25,8 +25,10 @@ pub fn note(ui: &mut Ui, form: &mut Form, note: &mut Note) {
         text.clone_into(&mut note.text);
         form.touch("text");
     }
+    // Asked before: within `data_mut` the context is locked.
+    let writing = field.has_focus();
     ui.data_mut(|d| {
-        if field.has_focus() {
+        if writing {
             d.insert_temp(id, text);
         } else {
             d.remove::<String>(id);
