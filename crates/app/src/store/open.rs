@@ -35,7 +35,7 @@ pub enum OpenError {
     TooLarge { path: PathBuf, limit: u64 },
     #[error("{}: this is not a text file, so it is not a plan. Is it the right file?", .0.display())]
     NotText(PathBuf),
-    #[error("{}, {cause}", .path.display())]
+    #[error("{}{} {cause}", .path.display(), if .cause.place.is_some() { "," } else { ":" })]
     Content { path: PathBuf, cause: plan::file::FileError },
 }
 
