@@ -66,7 +66,7 @@ fn bad_files_say_what_is_wrong() {
     let dir = tempfile::tempdir().unwrap();
     let cases: [(&str, &[u8], &str); 3] = [
         ("picture.ron", b"\x89PNG\r\n\x1a\n\xff\xfe", "not a text file"),
-        ("empty.ron", b"", "empty.ron, "),
+        ("empty.ron", b"", "empty.ron: "),
         ("broken.ron", b"(schema: 1,", "broken.ron, "),
     ];
     for (name, bytes, part) in cases {
