@@ -25,16 +25,17 @@ fn field_id() -> Id {
     Id::unique("figure")
 }
 
+/// The figure at a position.
+pub fn at(canvas: &Canvas, pos: Pos2) -> Option<DimensionId> {
+    canvas.figures.iter().find(|(_, rect)| rect.contains(pos)).map(|(id, _)| *id)
+}
+
 /// Opens a field on the figure at a position, if one stands there.
-pub fn open_at(cx: &mut Cx<'_>, canvas: &mut Canvas, pos: Pos2) -> bool {
-    let Some((id, _)) = canvas.figures.iter().find(|(_, rect)| rect.contains(pos)) else {
-        return false;
-    };
-    let id = *id;
+pub fn open_at(cx: &mut Cx<'_>, canvas: &mut Canvas, pos: Pos2) {
+    let Some(id) = at(canvas, pos) else { return };
     let value = cx.session.dimensions().into_iter().find(|d| d.id == id).map(|d| d.value);
     let text = value.map_or_else(String::new, |v| cx.system().len(v, Precision::Fine));
     canvas.figure = Some(Typing { id, text, refused: None, begun: false });
-    true
 }
 
 /// Shows the field. Enter makes the distance true, Esc leaves it.

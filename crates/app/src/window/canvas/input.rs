@@ -12,12 +12,18 @@ use super::{Canvas, figures};
 /// How near counts as "on", in screen points.
 const REACH: f32 = 7.0;
 
+/// A press that moves no farther than this, in screen points, is a click.
+const STILL: f32 = 4.0;
+
 /// What the pointer is doing.
 #[derive(Debug, Default)]
 pub struct Pointer {
     pan: Option<PointerButton>,
     /// The main button went down on the plan and is not up yet.
     pressed: bool,
+    /// The main button went down on a figure of the tape: released there it opens the field, moved it drags
+    /// what lies under the figure.
+    on_figure: Option<Pos2>,
     at: Option<Pos2>,
     mods: Mods,
     /// The canvas was reached by the keyboard, so its focus is shown.
@@ -65,10 +71,20 @@ pub fn take(ui: &mut Ui, cx: &mut Cx<'_>, canvas: &mut Canvas, response: &Respon
                 moved = moved.or(canvas.pointer.at);
             }
             Event::PointerMoved(pos) => {
+                if let Some(from) = canvas.pointer.on_figure
+                    && from.distance(*pos) > STILL
+                {
+                    canvas.pointer.on_figure = None;
+                    canvas.pointer.pressed = true;
+                    let Spot { at, reach, mods } = spot(cx, canvas, rect, from);
+                    cx.session.feed(&Gesture::Press { at, reach, mods });
+                }
                 if canvas.pointer.panning() {
                     let by = canvas.pointer.at.map_or(Vec2::ZERO, |from| *pos - from);
                     cx.view.camera = cx.view.camera.panned(by.x, by.y);
-                } else if response.contains_pointer() || canvas.pointer.pressed {
+                } else if canvas.pointer.on_figure.is_none()
+                    && (response.contains_pointer() || canvas.pointer.pressed)
+                {
                     moved = Some(*pos);
                 }
                 canvas.pointer.at = Some(*pos);
@@ -87,6 +103,7 @@ pub fn take(ui: &mut Ui, cx: &mut Cx<'_>, canvas: &mut Canvas, response: &Respon
             }
             Event::WindowFocused(false) => {
                 canvas.pointer.pan = None;
+                canvas.pointer.on_figure = None;
                 if std::mem::take(&mut canvas.pointer.pressed) {
                     key(cx, EditorKey::Escape, Mods::default());
                 }
@@ -161,7 +178,8 @@ fn press(
                 cx.push(Act::EndPreview);
                 return;
             }
-            if !cx.session.busy() && figures::open_at(cx, canvas, pos) {
+            if !cx.session.busy() && figures::at(canvas, pos).is_some() {
+                canvas.pointer.on_figure = Some(pos);
                 return;
             }
             let looking = cx.session.tool() == editor::ToolKind::Select && !cx.session.busy();
@@ -186,6 +204,11 @@ fn press(
             }
         }
         (_, false) if canvas.pointer.pan == Some(button) => canvas.pointer.pan = None,
+        (PointerButton::Primary, false) if canvas.pointer.on_figure.is_some() => {
+            if let Some(pos) = canvas.pointer.on_figure.take() {
+                figures::open_at(cx, canvas, pos);
+            }
+        }
         (PointerButton::Primary, false) if canvas.pointer.pressed => {
             canvas.pointer.pressed = false;
             let Spot { at, reach, mods } = spot(cx, canvas, rect, pos);
