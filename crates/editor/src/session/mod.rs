@@ -232,7 +232,11 @@ impl Session {
             return dimensions;
         }
         let own = dims::of_selection(&facts, &self.selection);
-        let taken: Vec<DimensionId> = dimensions.iter().map(|d| d.id).collect();
+        let mut taken: Vec<DimensionId> = dimensions.iter().map(|d| d.id).collect();
+        if self.busy() && taken.contains(&DimensionId::Distance) {
+            // A tape along a thing that moves would hide it.
+            taken.push(DimensionId::Length);
+        }
         dimensions.extend(own.into_iter().filter(|d| !taken.contains(&d.id)));
         dimensions
     }

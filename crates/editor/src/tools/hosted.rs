@@ -41,6 +41,12 @@ impl Hosted {
                         _ => Step::default(),
                     };
                 };
+                if matches!(event, Event::Move(_)) && !was_pressed && on_selected(cx, host, pointer)
+                {
+                    // The opening that was just set lies under the pointer: that it is there is no mistake.
+                    *self = Hosted::Ready;
+                    return Step { hovered: Some(host), ..Step::default() };
+                }
                 let (at, word) = slide(cx, pointer, line, width);
                 *self = Hosted::Over { host, line, at, width, pressed };
                 let spot = line.point_at(at + width / 2);
@@ -153,6 +159,16 @@ fn wall_near(cx: &Cx<'_>, pointer: &Pointer, reach: Len) -> Option<(ElementId, S
     let (_, id) = best?;
     let host = cx.plan.get(id)?.body.host().unwrap_or(id);
     Some((host, cx.facts.wall(host)?.line))
+}
+
+/// Whether the pointer is on a selected opening of a wall.
+fn on_selected(cx: &Cx<'_>, host: ElementId, pointer: &Pointer) -> bool {
+    cx.selection.iter().filter_map(|id| cx.plan.get(*id)).any(|element| {
+        let Body::Opening(opening) = &element.body else { return false };
+        let Some(line) = cx.plan.get(host).and_then(|e| e.body.wall_line()) else { return false };
+        let at = along(pointer.at - line.a, line.dir());
+        opening.host == host && opening.at <= at && at <= opening.at + opening.width()
+    })
 }
 
 /// Where along the wall the ghost stands, its middle at the pointer: the ends and the middle of the wall catch

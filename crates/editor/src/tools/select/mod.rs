@@ -110,7 +110,7 @@ impl Tool for Select {
     fn expects(&self) -> &'static str {
         match &self.state {
             State::Ready => {
-                "Click to select, Shift adds, drag to move. Tab types into the selection's figures."
+                "Click selects, Shift adds, drag moves. Tab types into the tape's figures."
             }
             State::Pressed { .. } => "Drag to move, release to select.",
             State::Marquee { .. } => "Release to select what lies wholly in the box.",
