@@ -10,7 +10,9 @@ use egui_kittest::Harness;
 use egui_kittest::kittest::{NodeT, Queryable};
 use geometry::{Facing, Pt};
 use measure::{Len, System};
-use plan::element::{Partition, ServiceKind, ServicePoint, ShellWall};
+use plan::element::{
+    Column, ColumnShape, Note, Partition, RoomTag, RoomUse, ServiceKind, ServicePoint, ShellWall,
+};
 use plan::{Body, Draft, Edit, Plan, State};
 
 /// A shell of 20 ft by 16 ft with a panel on its east wall and a partition 33 in before it.
@@ -318,4 +320,31 @@ fn the_room_tag_tells_what_the_use_needs() {
     desk.select("room tag");
     assert!(desk.says("Net area"));
     assert!(desk.says("What an office needs"));
+}
+
+/// Also a place where a lock of the window's context taken twice would be found.
+#[test]
+fn every_kind_of_element_shows_its_values() {
+    let at = Pt::inches(100, 96);
+    let bodies = [
+        Body::Column(Column {
+            at,
+            shape: ColumnShape::Round { diameter: Len::inches(4) },
+            facing: Facing::WEST,
+        }),
+        Body::Note(Note { at, text: "Paint tested".to_owned() }),
+        Body::RoomTag(RoomTag { at, room_use: RoomUse::Mechanical, name: String::new() }),
+    ];
+    let edits = bodies.map(|body| Edit::Add(Draft { state: State::New, body }));
+    let plan = cellar().with(&Edit::Batch(edits.to_vec())).expect("the plan is sound");
+    let mut desk = desk(&plan);
+    let headings = ["Foundation wall F4", "Electrical panel S5", "Partition W6", "Column C7"];
+    let all = headings.into_iter().chain(["Note X8", "Room tag R9"]);
+    for (i, heading) in all.enumerate() {
+        for _ in 0..if i == 0 { 4 } else { 1 } {
+            desk.key(Key::PageDown);
+        }
+        assert!(desk.says(heading), "{heading}: {:?}", desk.words());
+    }
+    assert!(desk.says("What a mechanical room needs"), "{:?}", desk.words());
 }

@@ -25,8 +25,9 @@ const GESTURES: &[(&str, &str)] = &[
 /// Every command with its key.
 pub fn keys(ui: &mut Ui) -> Option<Answer> {
     heading(ui, "Keys and mouse");
-    let height = ui.ctx().content_rect().height() - 200.0;
-    ScrollArea::vertical().max_height(height.clamp(120.0, 620.0)).show(ui, |ui| {
+    let height = (ui.ctx().content_rect().height() - 200.0).clamp(120.0, 620.0);
+    // As high as the window lets it be: the list is long.
+    ScrollArea::vertical().max_height(height).min_scrolled_height(height).show(ui, |ui| {
         ui.set_min_width(ui.available_width());
         section(
             ui,
@@ -85,7 +86,7 @@ pub fn about(ui: &mut Ui) -> Option<Answer> {
     heading(ui, "Cellarwright");
     ui.label(format!("Version {}", env!("CARGO_PKG_VERSION")));
     ui.add(Label::new("Basement plans drawn with a tape and checked while they are drawn. A planning aid: your building department decides.").wrap());
-    ui.label("Licence: MIT or Apache-2.0, at your choice.");
+    ui.label(format!("Licence: {}.", env!("CARGO_PKG_LICENSE")));
     ui.add(Label::new("The lettering is DejaVu Sans, under its own free licence, which comes with the program.").wrap());
     foot(ui, &["Close"]).map(|_| Answer::Leave)
 }

@@ -3,6 +3,7 @@
 use egui::{Label, RichText, Ui};
 use measure::Precision;
 use plan::ElementId;
+use plan::element::RoomUse;
 use rules::{Book, Met, Severity, Sheet};
 use space::{Facts, Room};
 
@@ -56,7 +57,11 @@ fn demands(ui: &mut Ui, cx: &Cx<'_>, facts: &Facts, room: &Room) {
     ui.add_space(6.0);
     let word = room.room_use.word();
     let article = if word.starts_with(['a', 'e', 'i', 'o', 'u']) { "an" } else { "a" };
-    ui.label(RichText::new(format!("What {article} {word} needs")).strong());
+    let noun = match room.room_use {
+        RoomUse::Laundry | RoomUse::Storage | RoomUse::Mechanical | RoomUse::Unfinished => " room",
+        _ => "",
+    };
+    ui.label(RichText::new(format!("What {article} {word}{noun} needs")).strong());
     for demand in &demands {
         let (word, colour) = match demand.met {
             Met::Yes => ("met", ink(Severity::Advice, look)),

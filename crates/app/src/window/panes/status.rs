@@ -5,11 +5,12 @@ use measure::{Len, Precision, System};
 
 use super::super::act::Cx;
 use super::super::commands::Command;
+use super::super::theme::SMALL;
 
 /// Widths of the parts at the right, so that nothing jumps while figures change.
-const CAUTION: f32 = 314.0;
+const CAUTION: f32 = 296.0;
 const UNITS: f32 = 118.0;
-const POINTER: f32 = 276.0;
+const POINTER: f32 = 304.0;
 /// A line wider than this has room for every word of what was caught.
 const WIDE: f32 = 1350.0;
 
@@ -17,7 +18,7 @@ const WIDE: f32 = 1350.0;
 pub fn show(ui: &mut Ui, cx: &mut Cx<'_>, notice: Option<&str>) {
     ui.horizontal(|ui| {
         let height = ui.spacing().interact_size.y;
-        let pointer = if ui.available_width() > WIDE { POINTER + 60.0 } else { POINTER };
+        let pointer = if ui.available_width() > WIDE { POINTER + 40.0 } else { POINTER };
         let room = (ui.available_width() - CAUTION - UNITS - pointer - 30.0).max(120.0);
         part(ui, room, height, |ui| expects(ui, cx, notice));
         part(ui, pointer, height, |ui| {
@@ -44,8 +45,11 @@ pub fn show(ui: &mut Ui, cx: &mut Cx<'_>, notice: Option<&str>) {
         });
         part(ui, CAUTION, height, |ui| {
             let text = "Planning aid: your building department decides";
-            let label = ui
-                .add(Label::new(RichText::new(text).weak()).truncate().sense(egui::Sense::click()));
+            let label = ui.add(
+                Label::new(RichText::new(text).weak().size(SMALL))
+                    .truncate()
+                    .sense(egui::Sense::click()),
+            );
             if label.on_hover_text("Cautions").clicked() {
                 cx.command(Command::Cautions);
             }
