@@ -40,11 +40,14 @@ fn level_box(quad: &[P; 4]) -> (P, P) {
     (low, high)
 }
 
-/// Obstacles by square cells of the screen.
+/// Obstacles by square cells of the screen. Each cell is a chain through `entries`, the newest first: a picture
+/// is made for every frame, and thousands of small lists would cost more than what they hold.
 #[derive(Clone, Debug)]
 pub(super) struct Cells {
     all: Vec<Obstacle>,
-    cells: Vec<Vec<Entry>>,
+    /// The first entry of each cell.
+    heads: Vec<u32>,
+    entries: Vec<Entry>,
     columns: usize,
     rows: usize,
 }
@@ -55,7 +58,12 @@ struct Entry {
     low: P,
     high: P,
     index: u32,
+    /// The next entry of the cell.
+    next: u32,
 }
+
+/// The end of a chain.
+const END: u32 = u32::MAX;
 
 /// Side of a cell in points.
 const CELL: f32 = 24.0;
@@ -64,7 +72,8 @@ impl Cells {
     pub fn new(size: (f32, f32)) -> Cells {
         let count = |v: f32| ((v / CELL).ceil().clamp(1.0, 256.0)) as usize;
         let (columns, rows) = (count(size.0), count(size.1));
-        Cells { all: Vec::new(), cells: vec![Vec::new(); columns * rows], columns, rows }
+        let heads = vec![END; columns * rows];
+        Cells { all: Vec::new(), heads, entries: Vec::new(), columns, rows }
     }
 
     /// The cells that the box round a region meets; what lies off the screen counts for the border cells.
@@ -82,7 +91,8 @@ impl Cells {
         }
         let index = self.all.len() as u32;
         for cell in self.reach(obstacle.low, obstacle.high) {
-            self.cells[cell].push(Entry { low: obstacle.low, high: obstacle.high, index });
+            let next = std::mem::replace(&mut self.heads[cell], self.entries.len() as u32);
+            self.entries.push(Entry { low: obstacle.low, high: obstacle.high, index, next });
         }
         self.all.push(obstacle);
     }
@@ -90,19 +100,27 @@ impl Cells {
     pub fn free(&self, quad: &[P; 4], owner: u32) -> bool {
         let (low, high) = level_box(quad);
         let level = is_level(quad);
-        self.reach(low, high).all(|cell| {
-            self.cells[cell].iter().all(|entry| {
-                let apart = entry.high.x <= low.x + HAIR
-                    || entry.low.x >= high.x - HAIR
-                    || entry.high.y <= low.y + HAIR
-                    || entry.low.y >= high.y - HAIR;
-                apart || {
-                    let other = &self.all[entry.index as usize];
-                    let own = other.owner == owner && owner != NOBODY;
-                    own || !((level && other.level) || overlap(quad, &other.quad))
+        let meets = |entry: &Entry| {
+            let apart = entry.high.x <= low.x + HAIR
+                || entry.low.x >= high.x - HAIR
+                || entry.high.y <= low.y + HAIR
+                || entry.low.y >= high.y - HAIR;
+            !apart && {
+                let other = &self.all[entry.index as usize];
+                let own = other.owner == owner && owner != NOBODY;
+                !own && ((level && other.level) || overlap(quad, &other.quad))
+            }
+        };
+        for cell in self.reach(low, high) {
+            let mut at = self.heads[cell];
+            while let Some(entry) = self.entries.get(at as usize) {
+                if meets(entry) {
+                    return false;
                 }
-            })
-        })
+                at = entry.next;
+            }
+        }
+        true
     }
 }
 
