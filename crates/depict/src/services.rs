@@ -31,7 +31,7 @@ pub(crate) fn draw(
         let halo = pose.half.0.max(pose.half.1) + 8.0;
         placer.avoid(square(pose.centre, halo), element.id.0);
         marks.group(element.name(), |m| one(canvas, point, &pose, m));
-        labels.push(label(element, point, &pose));
+        labels.push(label(canvas, element, point, &pose));
     }
 }
 
@@ -89,7 +89,7 @@ fn one(canvas: &Canvas<'_>, point: &ServicePoint, pose: &Pose, m: &mut Marks) {
     }
 }
 
-fn label(element: &Element, point: &ServicePoint, pose: &Pose) -> Label {
+fn label(canvas: &Canvas<'_>, element: &Element, point: &ServicePoint, pose: &Pose) -> Label {
     let word = point.kind.word();
     let line = |text: &str| vec![Line::plain(text, size::SMALL, Tone::Ink)];
     let reach = (pose.half.0 * pose.right.0.abs() + pose.half.1 * pose.out.0.abs())
@@ -108,7 +108,7 @@ fn label(element: &Element, point: &ServicePoint, pose: &Pose) -> Label {
         owner: element.id.0,
         forms: vec![line(word)],
         spots,
-        within: None,
+        within: canvas.slab_at(pose.centre),
         most: ANY_SIZE,
         plate: None,
     }
