@@ -16,7 +16,10 @@ mod rules;
 #[cfg(test)]
 mod testing;
 
-pub use book::{Book, BookError, Clause, Entry, Figure, Layer, Limit};
+pub use book::{
+    Book, BookError, Clause, Entry, Figure, Layer, Limit, Locality, MODEL_CODE, faults, localities,
+    locality, read_amendments, unknown_place,
+};
 pub use check::{check, check_with_keep_clears};
 pub use explain::explain;
 pub use finding::{Citation, Confidence, Finding, Place, Quantity, Remedy, Safety, Severity};

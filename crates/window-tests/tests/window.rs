@@ -322,6 +322,27 @@ fn the_room_tag_tells_what_the_use_needs() {
     assert!(desk.says("What an office needs"));
 }
 
+#[test]
+fn a_place_and_an_amendment_are_chosen_in_the_site_facts() {
+    let mut desk = desk(&cellar());
+    desk.click("2021 code · existing house");
+    desk.harness.get_by_role_and_label(Role::ComboBox, "Place").click();
+    desk.harness.run();
+    desk.click("Fargo, North Dakota");
+    assert!(desk.says("escape-sill: 48\", instead of 44\""), "{:?}", desk.words());
+    let reason = desk.harness.get_by_role_and_label(Role::TextInput, "Reason");
+    reason.focus();
+    reason.type_text("Handout 7");
+    desk.harness.run();
+    desk.button("Add");
+    desk.button("Keep");
+    let site = &desk.plan().site;
+    assert_eq!((site.place.as_str(), site.amendments.len()), ("fargo-nd", 1));
+    assert_eq!(site.amendments[0].reason, "Handout 7");
+    let code = "2021 code, Fargo, North Dakota, amended in the plan · existing house";
+    assert!(desk.says(code), "{:?}", desk.words());
+}
+
 /// Also a place where a lock of the window's context taken twice would be found.
 #[test]
 fn every_kind_of_element_shows_its_values() {

@@ -9,7 +9,7 @@ use plan::{Edit, SetAside};
 use super::act::Act;
 use super::app::{App, command};
 use super::commands::{self, Command};
-use super::dialogs::{self, Answer, Dialog};
+use super::dialogs::{self, Answer, Dialog, SiteForm};
 use super::document::Document;
 use super::files::{Purpose, Then};
 
@@ -147,7 +147,7 @@ impl App {
             Command::Tool(tool) => session.set_tool(tool),
             Command::SiteFacts => {
                 let site = session.plan().site.clone();
-                self.dialogs.push(Dialog::Site(Box::new(site)));
+                self.dialogs.push(Dialog::Site(Box::new(SiteForm::of(site))));
             }
             Command::NextFinding => self.next_finding(),
             Command::Keys => self.dialogs.push(Dialog::Keys),

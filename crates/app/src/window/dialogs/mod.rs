@@ -1,5 +1,6 @@
 //! Dialogs: what must be asked before going on. One is up at a time.
 
+mod amendments;
 mod ask;
 mod help;
 mod path;
@@ -16,6 +17,8 @@ use super::files::{Purpose, Then};
 use super::view::FindingKey;
 use crate::store::Orphan;
 
+pub use site::SiteForm;
+
 /// A dialog and what has been entered in it.
 #[derive(Debug)]
 pub enum Dialog {
@@ -31,7 +34,7 @@ pub enum Dialog {
     },
     /// Recovery copies found at the start.
     Recovery(Vec<Orphan>),
-    Site(Box<Site>),
+    Site(Box<SiteForm>),
     SetAside {
         finding: FindingKey,
         title: String,
@@ -91,7 +94,7 @@ pub fn show(ctx: &Context, dialog: &mut Dialog, system: System) -> Option<Answer
             Dialog::Unsaved { name, then } => ask::unsaved(ui, name, then),
             Dialog::Problem { title, text } => ask::problem(ui, title, text),
             Dialog::Recovery(orphans) => recovery::show(ui, orphans),
-            Dialog::Site(site) => site::show(ui, site, system),
+            Dialog::Site(form) => site::show(ui, form, system),
             Dialog::SetAside { finding, title, reason } => {
                 ask::set_aside(ui, finding, title, reason)
             }

@@ -46,7 +46,7 @@ pub fn facts(ui: &mut Ui, cx: &mut Cx<'_>, tag: ElementId) {
 
 /// What the use demands, each with whether it is met.
 fn demands(ui: &mut Ui, cx: &Cx<'_>, facts: &Facts, room: &Room) {
-    let book = Book::model(facts.plan.site.edition);
+    let book = Book::of(&facts.plan.site);
     let sheet = Sheet::new(facts, &book);
     let demands = rules::demands(&sheet, room.index, room.room_use);
     if demands.is_empty() {
