@@ -15,6 +15,7 @@ mod rule;
 mod rules;
 #[cfg(test)]
 mod testing;
+mod trial;
 
 pub use book::{
     Book, BookError, Clause, Entry, Figure, Layer, Limit, Locality, MODEL_CODE, faults, localities,
@@ -28,3 +29,4 @@ pub use phrase::{Part, Phrase};
 pub use remedy::remedies;
 pub use rule::{Group, HEADINGS, Rule, Sheet};
 pub use rules::{Demand, Met, RULES, demands, rule};
+pub use trial::{Cure, Trial, in_use, try_use};

@@ -343,6 +343,28 @@ fn a_place_and_an_amendment_are_chosen_in_the_site_facts() {
     assert!(desk.says(code), "{:?}", desk.words());
 }
 
+#[test]
+fn two_uses_are_compared_and_one_is_chosen_in_one_step() {
+    let tag =
+        RoomTag { at: Pt::inches(100, 96), room_use: RoomUse::Office, name: "Study".to_owned() };
+    let edit = Edit::Add(Draft { state: State::New, body: Body::RoomTag(tag) });
+    let mut desk = desk(&cellar().with(&edit).expect("the plan is sound"));
+    desk.select("room tag R7");
+    desk.button("Compare two uses…");
+    assert!(desk.says("Study in two uses"), "{:?}", desk.words());
+    assert!(desk.says("Escape opening of its own"), "{:?}", desk.words());
+    assert!(desk.says("What it would take"));
+    desk.button("Make it: bedroom");
+    let room_use = |desk: &Desk| match &desk.plan().elements().iter().last().map(|e| &e.body) {
+        Some(Body::RoomTag(tag)) => tag.room_use,
+        other => panic!("{other:?}"),
+    };
+    assert_eq!(room_use(&desk), RoomUse::Bedroom);
+    desk.harness.key_press_modifiers(Modifiers::COMMAND, Key::Z);
+    desk.harness.run();
+    assert_eq!(room_use(&desk), RoomUse::Office);
+}
+
 /// Also a place where a lock of the window's context taken twice would be found.
 #[test]
 fn every_kind_of_element_shows_its_values() {

@@ -171,6 +171,7 @@ fn body(ui: &mut Ui, cx: &mut Cx<'_>, finding: &Finding, key: &FindingKey, remed
     });
     ui.horizontal_wrapped(|ui| {
         ui.spacing_mut().interact_size.y = 0.0;
+        ui.spacing_mut().interact_size.y = 0.0;
         let word = RichText::new(capital(finding.severity.word()));
         ui.label(word.color(ink(finding.severity, cx.view.look)).small());
         figures(ui, finding.measured.as_ref(), finding.required.as_ref(), system);
