@@ -18,7 +18,7 @@ mod testing;
 
 pub use book::{Book, BookError, Clause, Entry, Figure, Layer, Limit};
 pub use check::{check, check_with_keep_clears};
-pub use explain::explain;
+pub use explain::{explain, explain_markdown};
 pub use finding::{Citation, Confidence, Finding, Place, Quantity, Remedy, Safety, Severity};
 pub use keep_clear::{KeepClear, keep_clears};
 pub use phrase::{Part, Phrase};
