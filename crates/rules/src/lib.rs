@@ -22,7 +22,7 @@ pub use book::{
     locality, read_amendments, unknown_place,
 };
 pub use check::{check, check_with_keep_clears};
-pub use explain::explain;
+pub use explain::{explain, explain_markdown};
 pub use finding::{Citation, Confidence, Finding, Place, Quantity, Remedy, Safety, Severity};
 pub use keep_clear::{KeepClear, keep_clears};
 pub use phrase::{Part, Phrase};
