@@ -18,7 +18,7 @@ mod escape_width;
 mod fix;
 mod need;
 #[cfg(test)]
-mod sample;
+pub(crate) mod sample;
 mod well_area;
 mod well_depth_near_limit;
 mod well_ladder;

@@ -1,0 +1,141 @@
+//! A bath that nothing airs.
+
+use measure::{Area, Len};
+use plan::Body;
+use plan::element::{RoomUse, ServiceKind, WindowOperation};
+use space::Room;
+
+use super::devices::{in_room, was_there};
+use crate::rules::rooms::words::{capital, room_called, room_elements};
+use crate::{Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
+
+pub(crate) const RULE: Rule = Rule {
+    slug: "bath-vent",
+    group: Group::Electrical,
+    title: "Window or exhaust fan of a bath",
+    page: "\
+What
+A bath has a window of at least 3 sq ft, half of it to open, or light and an exhaust fan that blows outdoors.
+
+Why
+What a shower steams off stays in the walls.
+
+Source
+IRC R303.3 (2018, 2021), R325.2 (2024).
+
+How it is measured
+A window counts by its frame, where it opens and leads outdoors; a fan where it is drawn over the bath's floor. The glass
+is smaller than the frame, so a window that only just counts is worth a second look.
+
+Cannot see
+A fan that is not drawn, which is why the finding is to be verified; where its duct ends and what it moves.
+
+Exceptions
+Rooms that were there before the work.
+
+Remedies
+Add an exhaust fan with a duct to outdoors: 50 cfm, or 20 cfm where it runs always.
+",
+    cites: &["bath-vent", "bath-window"],
+    check,
+    remedies: None,
+};
+
+const WHY: &str = "What a shower steams off stays in the walls.";
+
+fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
+    let limit = sheet.book.area("bath-window");
+    let baths = sheet.facts.rooms.iter().filter(|r| r.room_use == RoomUse::Bath);
+    for bath in baths.filter(|r| !was_there(sheet, r)) {
+        let window = window(sheet, bath);
+        if window >= limit.value || !in_room(sheet, ServiceKind::ExhaustFan, bath.index).is_empty()
+        {
+            continue;
+        }
+        let title = format!(
+            "{} has no fan and no window that is large enough",
+            capital(&room_called(bath))
+        );
+        out.push(
+            Finding::new(
+                Severity::Verify,
+                sheet.book.cite("bath-vent"),
+                RULE.slug,
+                room_elements(bath),
+                Phrase::text(title),
+                WHY,
+            )
+            .figures(Quantity::Area(window), Quantity::Area(limit.value))
+            .assuming("the exhaust fan is not drawn")
+            .at(Place::Point(bath.label_at)),
+        );
+    }
+}
+
+/// The frames of the windows that open and lead outdoors.
+fn window(sheet: &Sheet<'_>, bath: &Room) -> Area {
+    let openings = bath.openings.iter().filter_map(|id| sheet.facts.opening(*id));
+    openings
+        .filter(|o| o.outside)
+        .filter_map(|o| match &sheet.plan().get(o.id)?.body {
+            Body::Opening(opening) => opening.window(),
+            _ => None,
+        })
+        .filter(|w| w.operation != WindowOperation::Fixed)
+        .map(|w| Area::of_rect(w.frame_width.max(Len::ZERO), w.frame_height.max(Len::ZERO)))
+        .sum()
+}
+
+#[cfg(test)]
+mod tests {
+    use geometry::Facing;
+    use plan::Edition;
+    use plan::element::Window;
+
+    use super::*;
+    use crate::rules::way_out::sample::{good_window, with_window};
+    use crate::testing::{Sample, at};
+
+    const SLUG: &str = "bath-vent";
+
+    fn bath() -> Sample {
+        Sample::room(96.0, 60.0).tag(at(48.0, 30.0), "Bath", RoomUse::Bath)
+    }
+
+    fn framed(width: Len, height: Len) -> Sample {
+        with_window(bath(), Window { frame_width: width, frame_height: height, ..good_window() })
+    }
+
+    #[test]
+    fn clear_pass() {
+        bath().service(ServiceKind::ExhaustFan, at(48.0, 30.0), Facing::NORTH).expect_none(SLUG);
+    }
+
+    #[test]
+    fn clear_fail() {
+        for edition in Edition::ALL {
+            bath()
+                .edition(edition)
+                .expect(SLUG, &["verify, measured 0.0 sq ft, required 3.0 sq ft"]);
+        }
+    }
+
+    #[test]
+    fn at_the_limit() {
+        // 24 in by 18 in: 3 sq ft.
+        framed(Len::inches(24), Len::inches(18)).expect_none(SLUG);
+        assert_eq!(framed(Len::inches(24), Len::inches(18) - Len::UNIT).findings(SLUG).len(), 1);
+        let fixed = Window {
+            operation: WindowOperation::Fixed,
+            frame_width: Len::inches(40),
+            frame_height: Len::inches(40),
+            ..good_window()
+        };
+        assert_eq!(with_window(bath(), fixed).findings(SLUG).len(), 1);
+    }
+
+    #[test]
+    fn does_not_apply() {
+        Sample::room(96.0, 60.0).tag(at(48.0, 30.0), "Store", RoomUse::Storage).expect_none(SLUG);
+    }
+}
