@@ -119,6 +119,13 @@ impl Build {
         self.add(State::Existing, Body::Service(ServicePoint::usual(kind, pt(at), facing)))
     }
 
+    /// A new outlet, light or alarm; the place in quarters of an inch, since finished faces lie on them.
+    pub fn device(&mut self, kind: ServiceKind, at: Xy, facing: Facing) -> ElementId {
+        let quarters = |n: i32| Len::sixty_fourths(n * 16);
+        let at = Pt::at(quarters(at.0), quarters(at.1));
+        self.add(State::New, Body::Service(ServicePoint::usual(kind, at, facing)))
+    }
+
     pub fn column(&mut self, at: Xy) -> ElementId {
         let shape = ColumnShape::Square { width: inches(4), depth: inches(4) };
         let column = Column { at: pt(at), shape, facing: Facing::SOUTH };

@@ -14,6 +14,7 @@ pub fn all() -> Vec<(&'static str, Plan)> {
         ("trouble.ron", trouble::plan()),
         ("trouble-no-bedroom.ron", trouble::without_bedroom()),
         ("trouble-sprinklers.ron", trouble::with_sprinklers()),
+        ("trouble-outlets.ron", trouble::outlets::plan()),
         ("large.ron", large::plan()),
     ]
 }

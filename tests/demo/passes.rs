@@ -29,8 +29,33 @@ pub fn plan() -> Plan {
     b.tag((84, 262), "Bedroom", RoomUse::Bedroom);
     b.tag((148, 196), "Closet", RoomUse::Closet);
     b.tag((250, 130), "Unfinished", RoomUse::Unfinished);
+    devices(&mut b);
     b.note((250, 300), "Storage stays open: no walls before the heating is replaced.");
     b.done()
+}
+
+/// Receptacles round the bedroom, lights, switches and alarms; one receptacle for the unfinished floor.
+fn devices(b: &mut Build) {
+    use ServiceKind::*;
+    let receptacles = [
+        // On the divider, the north wall, twice the west wall, and both sides of the door.
+        ((663, 960), Facing::WEST),
+        ((480, 1320), Facing::SOUTH),
+        ((24, 1240), Facing::EAST),
+        ((24, 860), Facing::EAST),
+        ((160, 729), Facing::NORTH),
+        ((495, 784), Facing::WEST),
+        ((600, 0), Facing::NORTH),
+    ];
+    for (at, facing) in receptacles {
+        b.device(Receptacle, at, facing);
+    }
+    b.device(Light, (336, 1048), Facing::SOUTH);
+    b.device(Switch, (480, 729), Facing::NORTH);
+    b.device(SmokeAlarm, (336, 800), Facing::SOUTH);
+    for (kind, at) in [(SmokeAlarm, (400, 600)), (CoAlarm, (480, 600)), (Light, (700, 400))] {
+        b.device(kind, at, Facing::SOUTH);
+    }
 }
 
 /// The shell and everything that is there before the work begins: the same in both small demo plans.

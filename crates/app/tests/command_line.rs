@@ -83,6 +83,65 @@ fn another_edition_changes_the_citation() {
 }
 
 #[test]
+fn a_place_changes_the_limits_and_stands_on_the_report() {
+    let check = |more: &[&str], code| {
+        out(
+            cellarwright().args(["check", "--json"]).arg(demo("trouble-no-bedroom.ron")).args(more),
+            code,
+        )
+    };
+    let report = |text: &str| serde_json::from_str::<Value>(text).expect("JSON");
+    let local = report(&check(&["--place", "chicago-il"], 1));
+    assert_eq!(local["place"], "Chicago, Illinois (older code)");
+    let findings = local["findings"].as_array().expect("a list");
+    let ceiling = findings.iter().find(|f| f["rule"] == "ceiling-height").expect("the ceiling");
+    assert_eq!(ceiling["required"]["value"], 90.0);
+    let cited = ceiling["citation"]["text"].as_str().expect("a text");
+    assert_eq!(cited, "Chicago, Illinois (older code): handout on habitable rooms");
+    assert_eq!(report(&check(&["--place", "model"], 1))["place"], "model code");
+    let said = err(cellarwright().arg("check").arg("plan.ron").args(["--place", "nowhere"]), 2);
+    assert!(said.contains("fargo-nd"), "{said}");
+}
+
+#[test]
+fn a_file_of_amendments_holds_or_says_what_is_wrong() {
+    let dir = tempfile::tempdir().expect("a folder");
+    let file = dir.path().join("town.ron");
+    let write = |limit: &str, figure: &str| {
+        let text = format!(
+            "(\n  place: \"Our town\",\n  amendments: [\n    (limit: \"{limit}\", figure: \"{figure}\", \
+             reason: \"Handout 7\"),\n  ],\n)\n"
+        );
+        fs::write(&file, text).expect("the file is written");
+    };
+    let check = || {
+        let mut command = cellarwright();
+        command.arg("check").arg(demo("passes.ron")).arg("--amendments").arg(&file);
+        command
+    };
+    write("panel-depth", "30 ft");
+    let text = out(&mut check(), 1);
+    assert!(text.contains("Our town: Handout 7 (as the user states)"), "{text}");
+    assert!(text.contains("required 360\""), "{text}");
+    write("panel-dept", "30 ft");
+    let said = err(&mut check(), 4);
+    assert!(said.contains("town.ron:4: the code book has no limit \"panel-dept\""), "{said}");
+    assert!(said.contains("panel-depth"), "{said}");
+}
+
+#[test]
+fn an_amendment_of_the_plan_that_cannot_be_used_is_said() {
+    let dir = tempfile::tempdir().expect("a folder");
+    let plan = dir.path().join("plan.ron");
+    let text = fs::read_to_string(demo("passes.ron")).expect("the demo plan");
+    let bad = "    amendments: [\n        (limit: \"escape-sill\", figure: \"high\", reason: \"r\"),\n    ],\n";
+    fs::write(&plan, text.replacen("    elements: [", &format!("{bad}    elements: ["), 1))
+        .expect("the plan is written");
+    let said = err(cellarwright().arg("check").arg(&plan), 0);
+    assert!(said.contains("model code holds: \"escape-sill\""), "{said}");
+}
+
+#[test]
 fn every_rule_is_explained() {
     let list = out(cellarwright().args(["explain", "--list"]), 0);
     for rule in rules::RULES {

@@ -75,7 +75,7 @@ fn outside(
 
 /// Clear width and depth of a room that is a rectangle.
 pub(crate) fn room(canvas: &Canvas<'_>, room: &Room, placer: &mut Placer, marks: &mut Marks) {
-    let Some([a, b, _, d]) = rectangle(&room.shape) else { return };
+    let Some([a, b, c, d]) = rectangle(&room.shape) else { return };
     let view = canvas.view;
     let [sa, sb, sd] = [a, b, d].map(|p| view.screen_from_plan(p));
     let (u, v) = ((sb.x - sa.x, sb.y - sa.y), (sd.x - sa.x, sd.y - sa.y));
@@ -83,8 +83,16 @@ pub(crate) fn room(canvas: &Canvas<'_>, room: &Room, placer: &mut Placer, marks:
         return;
     }
     let system = canvas.scene.system;
-    let sides = [(u, v, Seg::new(a, b).len()), (v, u, Seg::new(a, d).len())];
-    for (along, across, len) in sides {
+    let sides = [(u, v, Seg::new(a, b)), (v, u, Seg::new(a, d))];
+    for (along, across, side) in sides {
+        // The shell's dimension outside says it already.
+        if canvas.scene.facts.walls.iter().any(|w| {
+            let opposite = if side.b == b { Seg::new(d, c) } else { Seg::new(b, c) };
+            w.kind == WallKind::Shell && (same(w.line, side) || same(w.line, opposite))
+        }) {
+            continue;
+        }
+        let len = side.len();
         let figure = system.len(len, Precision::Tape);
         let breadth = (across.0 * across.0 + across.1 * across.1).sqrt().max(1.0);
         let near = 20.0 / breadth;
@@ -103,6 +111,11 @@ pub(crate) fn room(canvas: &Canvas<'_>, room: &Room, placer: &mut Placer, marks:
             marks.group(format!("dimension {}", origin(canvas, room)), |m| put(from, to, text, m));
         }
     }
+}
+
+/// Whether two segments have the same ends.
+fn same(s: Seg, t: Seg) -> bool {
+    (s.a, s.b) == (t.a, t.b) || (s.a, s.b) == (t.b, t.a)
 }
 
 /// The corners of a shape that is a rectangle without islands.

@@ -56,7 +56,8 @@ pub(crate) fn draw(
         labels.push(if inside.can_fit() {
             inside
         } else {
-            Label { spots: beside(middle, width.min(height) / 2.0), within: None, ..inside }
+            let spots = beside(middle, width.min(height) / 2.0);
+            Label { spots, within: canvas.slab_at(middle), ..inside }
         });
     }
 }

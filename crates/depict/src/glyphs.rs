@@ -162,6 +162,38 @@ fn parts(kind: ServiceKind) -> &'static [Part] {
             Line(&[(-0.45, 0.0), (-0.45, -0.9)]),
             Line(&[(-0.75, -0.9), (-0.15, -0.9)]),
         ],
+        // A circle with two bars, as electricians draw it.
+        ServiceKind::Receptacle => &[
+            Ring(0.0, 0.2, 0.62),
+            Line(&[(-0.22, -1.0), (-0.22, 1.0)]),
+            Line(&[(0.22, -1.0), (0.22, 1.0)]),
+        ],
+        // A lever on a dot.
+        ServiceKind::Switch => &[
+            Dot(0.0, -0.6, 0.22),
+            Line(&[(0.0, -0.6), (0.0, 0.9), (0.55, 0.9)]),
+            Line(&[(-0.5, -1.0), (0.5, -1.0)]),
+        ],
+        // A circle with four rays.
+        ServiceKind::Light => &[
+            Ring(0.0, 0.0, 0.55),
+            Line(&[(-1.0, 0.0), (-0.55, 0.0)]),
+            Line(&[(0.55, 0.0), (1.0, 0.0)]),
+            Line(&[(0.0, -1.0), (0.0, -0.55)]),
+            Line(&[(0.0, 0.55), (0.0, 1.0)]),
+        ],
+        // A disc that sounds: rings round a dot.
+        ServiceKind::SmokeAlarm => &[Ring(0.0, 0.0, 1.0), Ring(0.0, 0.0, 0.6), Dot(0.0, 0.0, 0.24)],
+        // The same with the two atoms of the gas.
+        ServiceKind::CoAlarm => &[Ring(0.0, 0.0, 1.0), Dot(-0.3, 0.0, 0.26), Dot(0.36, 0.0, 0.34)],
+        // Four blades in a frame.
+        ServiceKind::ExhaustFan => &[
+            BOX,
+            Line(&[(0.0, 0.0), (0.75, 0.3), (0.3, 0.75), (0.0, 0.0)]),
+            Line(&[(0.0, 0.0), (-0.75, -0.3), (-0.3, -0.75), (0.0, 0.0)]),
+            Line(&[(0.0, 0.0), (-0.3, 0.75), (-0.75, 0.3), (0.0, 0.0)]),
+            Line(&[(0.0, 0.0), (0.3, -0.75), (0.75, -0.3), (0.0, 0.0)]),
+        ],
     }
 }
 

@@ -6,7 +6,7 @@ use measure::Len;
 use plan::{Body, ElementId};
 
 use crate::blade::FigureBox;
-use crate::labels::{NOBODY, Placer, Rank};
+use crate::labels::{NOBODY, Placer, Rank, holds};
 use crate::poche::Poche;
 use crate::rulers::RULER;
 use crate::{
@@ -31,14 +31,22 @@ pub(crate) struct Canvas<'a> {
     pub view: &'a View,
     pub scene: &'a Scene<'a>,
     seen: Bounds,
+    /// The slabs that the shell encloses, on the screen.
+    inside: Vec<Vec<P>>,
 }
 
 /// Things this near the edge of the screen, in points, are still drawn: line widths, badges.
 const MARGIN: f32 = 24.0;
 
 impl<'a> Canvas<'a> {
-    pub fn new(view: &'a View, scene: &'a Scene<'a>) -> Canvas<'a> {
-        Canvas { view, scene, seen: view.bounds().grow(view.len(MARGIN)) }
+    pub fn new(view: &'a View, scene: &'a Scene<'a>, poche: &Poche) -> Canvas<'a> {
+        let inside = poche.slab.iter().map(|ring| view.ring(ring)).collect();
+        Canvas { view, scene, seen: view.bounds().grow(view.len(MARGIN)), inside }
+    }
+
+    /// The slab that a point of the screen lies on: a word for what stands there is not put outside the house.
+    pub fn slab_at(&self, at: P) -> Option<Vec<P>> {
+        self.inside.iter().find(|ring| holds(ring, at)).cloned()
     }
 
     /// Whether the box round some points meets the screen.
@@ -82,9 +90,9 @@ impl<'a> Canvas<'a> {
 
 /// Draws a scene.
 pub fn picture(view: &View, scene: &Scene<'_>) -> Picture {
-    let canvas = Canvas::new(view, scene);
     let mut made = None;
     let poche = scene.poche.unwrap_or_else(|| made.insert(Poche::of(scene.facts)));
+    let canvas = Canvas::new(view, scene, poche);
     let mut placer = Placer::new(view.size);
     if scene.show.rulers {
         let (w, h) = view.size;

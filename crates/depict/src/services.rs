@@ -11,6 +11,9 @@ use crate::picture::Canvas;
 /// Half size of a symbol that stands for a small thing, in points: least and most.
 const SYMBOL: (f32, f32) = (6.5, 14.0);
 
+/// Points per inch from which outlets have their words.
+const DEVICE_WORDS_FROM: f32 = 2.0;
+
 pub(crate) fn draw(
     canvas: &Canvas<'_>,
     placer: &mut Placer,
@@ -31,7 +34,10 @@ pub(crate) fn draw(
         let halo = pose.half.0.max(pose.half.1) + 8.0;
         placer.avoid(square(pose.centre, halo), element.id.0);
         marks.group(element.name(), |m| one(canvas, point, &pose, m));
-        labels.push(label(element, point, &pose));
+        // Outlets are many and alike: from afar their symbols say enough.
+        if !point.kind.is_device() || canvas.view.points_per_inch() >= DEVICE_WORDS_FROM {
+            labels.push(label(canvas, element, point, &pose));
+        }
     }
 }
 
@@ -89,7 +95,7 @@ fn one(canvas: &Canvas<'_>, point: &ServicePoint, pose: &Pose, m: &mut Marks) {
     }
 }
 
-fn label(element: &Element, point: &ServicePoint, pose: &Pose) -> Label {
+fn label(canvas: &Canvas<'_>, element: &Element, point: &ServicePoint, pose: &Pose) -> Label {
     let word = point.kind.word();
     let line = |text: &str| vec![Line::plain(text, size::SMALL, Tone::Ink)];
     let reach = (pose.half.0 * pose.right.0.abs() + pose.half.1 * pose.out.0.abs())
@@ -108,7 +114,7 @@ fn label(element: &Element, point: &ServicePoint, pose: &Pose) -> Label {
         owner: element.id.0,
         forms: vec![line(word)],
         spots,
-        within: None,
+        within: canvas.slab_at(pose.centre),
         most: ANY_SIZE,
         plate: None,
     }

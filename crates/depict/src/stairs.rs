@@ -96,6 +96,13 @@ fn label(origin: String, owner: u32, stair: &Stair, q: &[P; 4]) -> Label {
         from.towards(to, -9.0 / width).by((rt.x - rf.x) * t, (rt.y - rf.y) * t)
     };
     let along = |at: P| Spot { at, anchor: Anchor::Middle, angle };
+    // Level words before the foot of a flight that runs across the screen end, or begin, at the foot.
+    let (dx, dy) = (top.x - foot.x, top.y - foot.y);
+    let ahead = match (dx.abs() > dy.abs(), dx > 0.0) {
+        (true, true) => Anchor::End,
+        (true, false) => Anchor::Start,
+        (false, _) => Anchor::Middle,
+    };
     let line = |text: String| vec![Line::plain(text, size::SMALL, Tone::Ink)];
     Label {
         origin,
@@ -103,10 +110,10 @@ fn label(origin: String, owner: u32, stair: &Stair, q: &[P; 4]) -> Label {
         owner,
         forms: vec![line(format!("UP · {} risers", stair.risers)), line("UP".to_owned())],
         spots: vec![
-            Spot::new(before(9.0), Anchor::Middle),
+            Spot::new(before(9.0), ahead),
             along(beside(rf, lf, 0.3)),
             along(beside(lf, rf, 0.3)),
-            Spot::new(before(22.0), Anchor::Middle),
+            Spot::new(before(22.0), ahead),
         ],
         within: None,
         most: ANY_SIZE,

@@ -70,7 +70,7 @@ impl Memo {
             return checked.clone();
         }
         let facts = Arc::clone(&held.facts);
-        let book = Book::model(plan.site.edition);
+        let book = Book::of(&plan.site);
         let (findings, keep_clears) = rules::check_with_keep_clears(&facts, &book);
         let (findings, keep_clears) = (Arc::new(findings), Arc::new(keep_clears));
         let checked = Checked { facts, findings, keep_clears };

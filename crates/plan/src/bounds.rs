@@ -119,6 +119,13 @@ pub const NOTE: TextBound = TextBound { what: "text", least: 0, most: 2000, line
 pub const RULE: TextBound = TextBound { what: "rule", least: 1, most: 80, lines: false };
 pub const REASON: TextBound = TextBound { what: "reason", least: 1, most: 1000, lines: true };
 
+pub const PLACE: TextBound = TextBound { what: "place", least: 0, most: 80, lines: false };
+pub const LIMIT: TextBound = TextBound { what: "limit", least: 1, most: 80, lines: false };
+pub const FIGURE: TextBound = TextBound { what: "figure", least: 1, most: 40, lines: false };
+
+/// Amendments in one plan.
+pub const AMENDMENTS: CountBound = CountBound { what: "number of amendments", least: 0, most: 200 };
+
 /// Elements in one plan.
 pub const ELEMENTS: CountBound = CountBound { what: "number of elements", least: 0, most: 20_000 };
 

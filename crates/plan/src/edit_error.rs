@@ -58,6 +58,10 @@ pub enum EditError {
     NoRoomOnHost { host: String },
     #[error("The finding \"{rule}\" is not set aside.")]
     NotSetAside { rule: String },
+    #[error("There are more amendments than the {most} that a plan can hold.")]
+    TooManyAmendments { most: u32 },
+    #[error("The limit \"{limit}\" is amended twice; keep one of the two.")]
+    AmendedTwice { limit: String },
     #[error("The plan is full: it can hold {most} elements. Delete some first.")]
     PlanFull { most: u32 },
 }

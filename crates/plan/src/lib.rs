@@ -23,4 +23,4 @@ pub use element::{Body, Draft, Element, ElementId, State};
 pub use elements::Elements;
 pub use history::History;
 pub use plan::{Plan, SetAside};
-pub use site::{CeilingBuild, Edition, House, Site};
+pub use site::{Amendment, CeilingBuild, Edition, House, Site};

@@ -47,6 +47,22 @@ pub struct Site {
     pub floor_build: Len,
     /// An automatic sprinkler system in the house.
     pub sprinklers: bool,
+    /// Key of the place whose amendments to the model code hold; empty for the model code alone.
+    pub place: String,
+    /// Amendments of the user's own, on top of the place's. One limit is amended at most once.
+    pub amendments: Vec<Amendment>,
+}
+
+/// A limit of the model code that is another one here. The code book knows the limits and their units;
+/// the plan keeps what the user wrote.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+pub struct Amendment {
+    /// Name of the limit in the code book: `escape-sill`.
+    pub limit: String,
+    /// As it was written: `48 in`, `5.0 sq ft`, `6`.
+    pub figure: String,
+    /// Who says so, and where.
+    pub reason: String,
 }
 
 impl Default for Site {
@@ -59,6 +75,8 @@ impl Default for Site {
             ceiling: CeilingBuild::Board(Len::sixty_fourths(32)),
             floor_build: Len::sixty_fourths(32),
             sprinklers: false,
+            place: String::new(),
+            amendments: Vec::new(),
         }
     }
 }

@@ -27,6 +27,15 @@ pub fn explain(rule: &Rule, system: System) -> String {
     page
 }
 
+/// The text under one of a page's headings.
+pub(crate) fn section(rule: &Rule, heading: &str) -> &'static str {
+    let marked = format!("\n{heading}\n");
+    let Some(from) = rule.page.find(&marked).map(|i| i + marked.len()) else { return "" };
+    let rest = &rule.page[from..];
+    let to = HEADINGS.iter().filter_map(|h| rest.find(&format!("\n{h}\n"))).min();
+    rest[..to.unwrap_or(rest.len())].trim()
+}
+
 /// The page of a rule in Markdown, with figures in both unit systems. Links go to the pages beside it and to the
 /// list of sources.
 pub fn explain_markdown(rule: &Rule) -> String {

@@ -40,6 +40,8 @@ pub enum Confidence {
     Derived,
     /// Common practice, no source.
     Practice,
+    /// As the user states it.
+    Stated,
 }
 
 /// Where a limit comes from.
@@ -125,6 +127,7 @@ impl Confidence {
             Confidence::FromMemory => "from memory",
             Confidence::Derived => "our own reading",
             Confidence::Practice => "common practice",
+            Confidence::Stated => "as the user states",
         }
     }
 }

@@ -15,8 +15,12 @@ mod rule;
 mod rules;
 #[cfg(test)]
 mod testing;
+mod trial;
 
-pub use book::{Book, BookError, Clause, Entry, Figure, Layer, Limit};
+pub use book::{
+    Book, BookError, Clause, Entry, Figure, Layer, Limit, Locality, MODEL_CODE, faults, localities,
+    locality, read_amendments, unknown_place,
+};
 pub use check::{check, check_with_keep_clears};
 pub use explain::{explain, explain_markdown};
 pub use finding::{Citation, Confidence, Finding, Place, Quantity, Remedy, Safety, Severity};
@@ -25,3 +29,4 @@ pub use phrase::{Part, Phrase};
 pub use remedy::remedies;
 pub use rule::{Group, HEADINGS, Rule, Sheet};
 pub use rules::{Demand, Met, RULES, demands, rule};
+pub use trial::{Cure, Trial, in_use, try_use};

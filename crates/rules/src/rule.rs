@@ -19,6 +19,7 @@ pub enum Group {
     Headroom,
     Doors,
     Stairs,
+    Electrical,
 }
 
 /// One rule. A rule's file holds one `pub(crate) const RULE: Rule`, its check and its tests.
@@ -61,6 +62,7 @@ impl Group {
             Group::Headroom => "Headroom",
             Group::Doors => "Doors",
             Group::Stairs => "Stairs",
+            Group::Electrical => "Outlets, lights and alarms",
         }
     }
 }

@@ -236,7 +236,7 @@ impl Sample {
     }
 
     pub fn book(&self) -> Book {
-        Book::model(self.plan.site.edition)
+        Book::of(&self.plan.site)
     }
 
     /// The findings of one rule.

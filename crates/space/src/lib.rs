@@ -16,6 +16,7 @@ mod solids;
 #[cfg(test)]
 #[path = "../tests/common/mod.rs"]
 mod testing;
+mod wall_space;
 mod walls;
 
 pub use cover::{Cover, CoverBy, cover};
@@ -29,4 +30,5 @@ pub use reach::{
 };
 pub use rooms::{Room, RoomIndex, room_core};
 pub use solids::{Solid, SolidKind};
+pub use wall_space::{WallSpace, wall_spaces};
 pub use walls::{LayerStrip, WallFacts, WallKind};

@@ -56,6 +56,7 @@ pub(crate) fn solids(
                 push(&mut out, id, SolidKind::Column, column(c), height);
             }
             Body::Stair(s) => flight(&mut out, id, s),
+            Body::Service(s) if s.kind.is_device() => {}
             Body::Service(s) => {
                 let height = (s.bottom, s.bottom + s.height);
                 push(&mut out, id, SolidKind::Service, s.placed().corners().to_vec(), height);

@@ -220,7 +220,7 @@ fn units_switch_everywhere() {
     assert_eq!(desk.harness.state().session().system(), System::Metric);
     desk.select("foundation wall F1");
     let field = desk.harness.get_by_role_and_label(Role::TextInput, "Thickness");
-    assert_eq!(field.value().as_deref(), Some("203.2 mm"));
+    assert_eq!(field.value().as_deref(), Some("203.2"));
 }
 
 #[test]
@@ -320,6 +320,49 @@ fn the_room_tag_tells_what_the_use_needs() {
     desk.select("room tag");
     assert!(desk.says("Net area"));
     assert!(desk.says("What an office needs"));
+}
+
+#[test]
+fn a_place_and_an_amendment_are_chosen_in_the_site_facts() {
+    let mut desk = desk(&cellar());
+    desk.click("2021 code · existing house");
+    desk.harness.get_by_role_and_label(Role::ComboBox, "Place").click();
+    desk.harness.run();
+    desk.click("Fargo, North Dakota");
+    assert!(desk.says("escape-sill: 48\", instead of 44\""), "{:?}", desk.words());
+    let reason = desk.harness.get_by_role_and_label(Role::TextInput, "Reason");
+    reason.focus();
+    reason.type_text("Handout 7");
+    desk.harness.run();
+    desk.button("Add");
+    desk.button("Keep");
+    let site = &desk.plan().site;
+    assert_eq!((site.place.as_str(), site.amendments.len()), ("fargo-nd", 1));
+    assert_eq!(site.amendments[0].reason, "Handout 7");
+    let code = "2021 code, Fargo, North Dakota, amended in the plan · existing house";
+    assert!(desk.says(code), "{:?}", desk.words());
+}
+
+#[test]
+fn two_uses_are_compared_and_one_is_chosen_in_one_step() {
+    let tag =
+        RoomTag { at: Pt::inches(100, 96), room_use: RoomUse::Office, name: "Study".to_owned() };
+    let edit = Edit::Add(Draft { state: State::New, body: Body::RoomTag(tag) });
+    let mut desk = desk(&cellar().with(&edit).expect("the plan is sound"));
+    desk.select("room tag R7");
+    desk.button("Compare two uses…");
+    assert!(desk.says("Study in two uses"), "{:?}", desk.words());
+    assert!(desk.says("Escape opening of its own"), "{:?}", desk.words());
+    assert!(desk.says("What it would take"));
+    desk.button("Make it: bedroom");
+    let room_use = |desk: &Desk| match &desk.plan().elements().iter().last().map(|e| &e.body) {
+        Some(Body::RoomTag(tag)) => tag.room_use,
+        other => panic!("{other:?}"),
+    };
+    assert_eq!(room_use(&desk), RoomUse::Bedroom);
+    desk.harness.key_press_modifiers(Modifiers::COMMAND, Key::Z);
+    desk.harness.run();
+    assert_eq!(room_use(&desk), RoomUse::Office);
 }
 
 /// Also a place where a lock of the window's context taken twice would be found.

@@ -59,6 +59,12 @@ pub struct CheckArgs {
     /// Check by another edition of the residential code than the plan names: 2018, 2021 or 2024.
     #[arg(long, value_name = "YEAR", value_parser = edition)]
     pub edition: Option<plan::Edition>,
+    /// Check by the amendments of another place than the plan names, such as fargo-nd; `model` for none.
+    #[arg(long, value_name = "PLACE", value_parser = place)]
+    pub place: Option<String>,
+    /// Check by the amendments in a file as well (documented in docs/amendments.md).
+    #[arg(long, value_name = "FILE")]
+    pub amendments: Option<PathBuf>,
     /// Write lengths in millimetres.
     #[arg(long)]
     pub metric: bool,
@@ -87,6 +93,15 @@ pub struct RehearseArgs {
     /// Write JSON, one object for the whole rehearsal.
     #[arg(long)]
     pub json: bool,
+}
+
+/// The key of a place; empty for the model code.
+fn place(text: &str) -> Result<String, String> {
+    match text {
+        "model" => Ok(String::new()),
+        key if rules::locality(key).is_some() => Ok(key.to_owned()),
+        key => Err(rules::unknown_place(key)),
+    }
 }
 
 fn edition(text: &str) -> Result<plan::Edition, String> {

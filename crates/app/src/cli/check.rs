@@ -4,6 +4,7 @@ use std::io::{self, Write};
 use std::sync::Arc;
 
 use measure::System;
+use plan::Site;
 use rules::Book;
 
 use super::args::CheckArgs;
@@ -18,7 +19,24 @@ pub fn run(args: &CheckArgs, out: &mut dyn Write, err: &mut dyn Write) -> io::Re
             return Ok(exit::FILE);
         }
     };
-    let book = Book::model(args.edition.unwrap_or(plan.site.edition));
+    let site = Site {
+        edition: args.edition.unwrap_or(plan.site.edition),
+        place: args.place.clone().unwrap_or_else(|| plan.site.place.clone()),
+        ..plan.site.clone()
+    };
+    for fault in rules::faults(&site) {
+        writeln!(err, "Amendment of the plan not applied, the model code holds: {fault}.")?;
+    }
+    let mut book = Book::of(&site);
+    if let Some(file) = &args.amendments {
+        match store::amendments(file) {
+            Ok(layer) => book = book.amended(Arc::new(layer)),
+            Err(why) => {
+                writeln!(err, "Amendments not read: {why}")?;
+                return Ok(exit::FILE);
+            }
+        }
+    }
     let facts = space::derive(&plan);
     let findings = rules::check(&facts, &book);
     let system = if args.metric { System::Metric } else { System::Imperial };

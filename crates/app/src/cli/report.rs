@@ -190,5 +190,6 @@ fn confidence(confidence: Confidence) -> &'static str {
         Confidence::FromMemory => "from memory",
         Confidence::Derived => "derived",
         Confidence::Practice => "practice",
+        Confidence::Stated => "stated",
     }
 }

@@ -1,11 +1,13 @@
 //! Plans on the disk: opening, saving so that nothing is lost, recovery copies.
 
+mod amendments;
 mod open;
 mod recovery;
 mod save;
 #[cfg(test)]
 mod tests;
 
+pub use amendments::amendments;
 pub use open::{OpenError, Opened, open, open_limited};
 pub use recovery::{Orphan, Recovery, state_dir};
 pub use save::{SaveError, Stamp, save, save_unchanged};

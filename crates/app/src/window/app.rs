@@ -135,6 +135,10 @@ impl App {
             findings,
             unsaved: document.unsaved(),
             opening,
+            room_tag: session.selection().len() == 1
+                && session.selection().iter().any(|id| {
+                    matches!(plan.get(*id).map(|e| &e.body), Some(plan::Body::RoomTag(_)))
+                }),
         }
     }
 

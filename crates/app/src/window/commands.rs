@@ -41,6 +41,7 @@ pub enum Command {
     Metric,
     Tool(ToolKind),
     SiteFacts,
+    Compare,
     NextFinding,
     Keys,
     Cautions,
@@ -101,6 +102,8 @@ pub struct Now<'a> {
     pub unsaved: bool,
     /// A door or window is selected, or is about to be placed.
     pub opening: bool,
+    /// One room tag is selected.
+    pub room_tag: bool,
 }
 
 const NONE: Modifiers = Modifiers::NONE;
@@ -290,6 +293,13 @@ pub const TABLE: &[Row] = &[
         "Code edition, house, ceiling and floor build-up.",
     ),
     row(
+        C::Compare,
+        M::Plan,
+        "Compare two uses…",
+        key(CTRL, Key::U),
+        "What two uses demand of the room whose tag is selected, and what each would take.",
+    ),
+    row(
         C::NextFinding,
         M::Plan,
         "Next finding",
@@ -431,6 +441,7 @@ impl Command {
                 now.elements > 0
             }
             Command::NextFinding => now.findings > 0,
+            Command::Compare => now.room_tag,
             Command::FlipHinge | Command::FlipSwing => now.opening,
             _ => true,
         }

@@ -88,7 +88,7 @@ impl App {
 /// Facts and findings of a plan.
 fn check(plan: Arc<Plan>) -> Checked {
     let facts = Arc::new(space::derive(&plan));
-    let book = Book::model(plan.site.edition);
+    let book = Book::of(&plan.site);
     Checked {
         findings: Arc::new(rules::check(&facts, &book)),
         keep_clears: Arc::new(rules::keep_clears(&facts, &book)),

@@ -40,7 +40,7 @@ impl Remedies {
                 self.stale = old;
             }
         }
-        let book = Book::model(facts.plan.site.edition);
+        let book = Book::of(&facts.plan.site);
         let mut untried = wanted.iter().filter(|key| self.fresh(key).is_none());
         let next = untried.next().cloned();
         let more = untried.next().is_some();

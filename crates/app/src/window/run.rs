@@ -4,12 +4,12 @@
 use editor::{EditorKey, Gesture, Mods, ToolKind};
 use egui::{Context, Event, Key, Modifiers, ViewportCommand};
 use measure::System;
-use plan::{Edit, SetAside};
+use plan::{Body, Edit, SetAside};
 
 use super::act::Act;
 use super::app::{App, command};
 use super::commands::{self, Command};
-use super::dialogs::{self, Answer, Dialog};
+use super::dialogs::{self, Answer, Compare, Dialog, SiteForm};
 use super::document::Document;
 use super::files::{Purpose, Then};
 
@@ -147,7 +147,13 @@ impl App {
             Command::Tool(tool) => session.set_tool(tool),
             Command::SiteFacts => {
                 let site = session.plan().site.clone();
-                self.dialogs.push(Dialog::Site(Box::new(site)));
+                self.dialogs.push(Dialog::Site(Box::new(SiteForm::of(site))));
+            }
+            Command::Compare => {
+                let tag = session.selection().iter().next().copied();
+                if let Some(compare) = tag.and_then(|tag| Compare::of(session.plan(), tag)) {
+                    self.dialogs.push(Dialog::Compare(Box::new(compare)));
+                }
             }
             Command::NextFinding => self.next_finding(),
             Command::Keys => self.dialogs.push(Dialog::Keys),
@@ -159,7 +165,7 @@ impl App {
     pub(super) fn dialogs(&mut self, ctx: &Context) {
         let system = self.document.session.system();
         let Some(dialog) = self.dialogs.last_mut() else { return };
-        if let Some(answer) = dialogs::show(ctx, dialog, system) {
+        if let Some(answer) = dialogs::show(ctx, dialog, system, self.view.look) {
             self.answer(ctx, answer);
         }
     }
@@ -185,6 +191,14 @@ impl App {
                     ctx,
                     Act::Edit { label: "Change site facts".to_owned(), edit: Edit::Site(site) },
                 );
+            }
+            (Answer::Use(element), _) => {
+                let word = match &element.body {
+                    Body::RoomTag(tag) => tag.room_use.word(),
+                    _ => "other",
+                };
+                let label = format!("Make {} a room of use {word}", element.name());
+                self.act(ctx, Act::Edit { label, edit: Edit::Replace(*element) });
             }
             (Answer::SetAside { finding, reason }, _) => {
                 let edit = Edit::SetAside(SetAside {

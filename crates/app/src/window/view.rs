@@ -59,6 +59,8 @@ pub struct View {
     pub camera: Camera,
     /// Show the whole plan as soon as the size of the canvas is known.
     pub fit_wanted: bool,
+    /// The camera as it was fitted last.
+    pub fitted: Option<depict::View>,
     pub look: Look,
     off: Vec<Toggle>,
     /// The finding under the pointer in the list.
@@ -76,6 +78,7 @@ impl Default for View {
         View {
             camera: Camera::fit(Bounds::EMPTY, (800.0, 600.0), MARGIN),
             fit_wanted: true,
+            fitted: None,
             look: Look::default(),
             off: Vec::new(),
             lit: None,

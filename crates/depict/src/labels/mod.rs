@@ -115,7 +115,7 @@ fn block_corners(size: &(f32, f32), spot: &Spot, air: f32) -> [P; 4] {
 }
 
 /// Whether a ring holds a point (even-odd).
-fn holds(ring: &[P], p: P) -> bool {
+pub(crate) fn holds(ring: &[P], p: P) -> bool {
     let mut inside = false;
     for (i, a) in ring.iter().enumerate() {
         let b = ring[(i + 1) % ring.len()];

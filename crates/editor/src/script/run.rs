@@ -248,7 +248,7 @@ impl Stage {
     fn remedy(&mut self, rule: &str, on: Option<&str>, nth: usize) -> Result<(), String> {
         let finding = self.finding(rule, on)?;
         let checked = self.session.checked();
-        let book = Book::model(self.session.shown().site.edition);
+        let book = Book::of(&self.session.shown().site);
         let remedies = rules::remedies(&finding, &checked.facts, &book);
         let n = remedies.len();
         let remedy = remedies

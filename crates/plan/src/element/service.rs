@@ -29,6 +29,15 @@ pub enum ServiceKind {
     RadonPipe,
     AirFilter,
     HoseBibValve,
+    Receptacle,
+    Switch,
+    /// A ceiling or wall light.
+    Light,
+    SmokeAlarm,
+    /// A carbon monoxide alarm.
+    CoAlarm,
+    /// A bath fan that blows outdoors.
+    ExhaustFan,
 }
 
 /// What a service point is fixed to.
@@ -94,7 +103,7 @@ impl ServicePoint {
 }
 
 impl ServiceKind {
-    pub const ALL: [ServiceKind; 18] = [
+    pub const ALL: [ServiceKind; 24] = [
         ServiceKind::MainWaterValve,
         ServiceKind::FixtureValve,
         ServiceKind::GasValve,
@@ -113,7 +122,27 @@ impl ServiceKind {
         ServiceKind::RadonPipe,
         ServiceKind::AirFilter,
         ServiceKind::HoseBibValve,
+        ServiceKind::Receptacle,
+        ServiceKind::Switch,
+        ServiceKind::Light,
+        ServiceKind::SmokeAlarm,
+        ServiceKind::CoAlarm,
+        ServiceKind::ExhaustFan,
     ];
+
+    /// Whether it is a thing of the finished room, on its wall or ceiling: too flat to stand in anyone's way, and
+    /// put where the finish is.
+    pub fn is_device(self) -> bool {
+        matches!(
+            self,
+            ServiceKind::Receptacle
+                | ServiceKind::Switch
+                | ServiceKind::Light
+                | ServiceKind::SmokeAlarm
+                | ServiceKind::CoAlarm
+                | ServiceKind::ExhaustFan
+        )
+    }
 
     pub fn word(self) -> &'static str {
         match self {
@@ -135,6 +164,12 @@ impl ServiceKind {
             ServiceKind::RadonPipe => "radon pipe",
             ServiceKind::AirFilter => "air filter",
             ServiceKind::HoseBibValve => "hose-bib valve",
+            ServiceKind::Receptacle => "receptacle",
+            ServiceKind::Switch => "switch",
+            ServiceKind::Light => "light",
+            ServiceKind::SmokeAlarm => "smoke alarm",
+            ServiceKind::CoAlarm => "carbon monoxide alarm",
+            ServiceKind::ExhaustFan => "exhaust fan",
         }
     }
 
@@ -159,6 +194,11 @@ impl ServiceKind {
             ServiceKind::RadonPipe => (Mount::Floor, 4, 4, 96, 0),
             ServiceKind::AirFilter => (Mount::Floor, 20, 6, 25, 6),
             ServiceKind::HoseBibValve => (Mount::Wall, 4, 4, 4, 84),
+            ServiceKind::Receptacle => (Mount::Wall, 3, 1, 5, 14),
+            ServiceKind::Switch => (Mount::Wall, 3, 1, 5, 46),
+            ServiceKind::Light => (Mount::Ceiling, 6, 6, 2, 90),
+            ServiceKind::SmokeAlarm | ServiceKind::CoAlarm => (Mount::Ceiling, 6, 6, 2, 90),
+            ServiceKind::ExhaustFan => (Mount::Ceiling, 10, 10, 6, 86),
         }
     }
 }

@@ -40,6 +40,9 @@ pub fn write(plan: &Plan) -> String {
     text += "(\n";
     text += &format!("    schema: {},\n    next_id: {},\n", file.schema, file.next_id);
     text += &format!("    site: {},\n", parse::one_line(&file.site));
+    if !file.amendments.is_empty() {
+        text += &list("amendments", &file.amendments);
+    }
     text += &list("elements", &file.elements);
     text += &list("set_aside", &file.set_aside);
     text += ")\n";

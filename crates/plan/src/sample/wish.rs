@@ -8,8 +8,8 @@ use proptest::sample::{Index, select};
 
 use crate::element::{Body, End};
 use crate::{
-    CeilingBuild, Draft, Edit, EditError, Edition, Element, ElementId, House, Plan, SetAside, Site,
-    State, ops,
+    Amendment, CeilingBuild, Draft, Edit, EditError, Edition, Element, ElementId, House, Plan,
+    SetAside, Site, State, ops,
 };
 
 use super::{any_body, any_text};
@@ -133,6 +133,14 @@ fn site() -> impl Strategy<Value = Site> {
             ceiling,
             floor_build,
             sprinklers,
+            place: if new { "somewhere".to_owned() } else { String::new() },
+            amendments: (0..u8::from(sprinklers))
+                .map(|_| Amendment {
+                    limit: "escape-sill".to_owned(),
+                    figure: "48 in".to_owned(),
+                    reason: "the \"handout\", p. 2".to_owned(),
+                })
+                .collect(),
         },
     )
 }

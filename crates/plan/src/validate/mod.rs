@@ -10,7 +10,7 @@ use std::collections::BTreeSet;
 
 use crate::{EditError, Element, ElementId, Plan};
 
-pub(crate) use site::set_aside;
+pub(crate) use site::{amendments, set_aside};
 
 /// What an edit has touched and must be checked again.
 pub(crate) struct Touched {

@@ -1,16 +1,35 @@
 //! Site facts and findings that are set aside.
 
-use crate::{EditError, Plan, SetAside, Site, bounds};
+use crate::{Amendment, EditError, Plan, SetAside, Site, bounds};
 
 use super::{element::len, text};
 
 pub(super) fn check(site: &Site) -> Result<(), EditError> {
     let who = "Site";
     text::check(who, bounds::TITLE, &site.title)?;
+    text::check(who, bounds::PLACE, &site.place)?;
+    amendments(&site.amendments)?;
     len(who, bounds::JOIST_UNDERSIDE, site.joist_underside)?;
     len(who, bounds::CEILING_BUILD, site.ceiling.drop())?;
     len(who, bounds::FLOOR_BUILD, site.floor_build)?;
     len(who, bounds::CEILING_HEIGHT, site.ceiling_height())
+}
+
+/// Checks amendments: texts in range, no limit twice.
+pub(crate) fn amendments(all: &[Amendment]) -> Result<(), EditError> {
+    let who = "Amendment";
+    if !bounds::AMENDMENTS.holds(all.len()) {
+        return Err(EditError::TooManyAmendments { most: bounds::AMENDMENTS.most });
+    }
+    for (i, amendment) in all.iter().enumerate() {
+        text::check(who, bounds::LIMIT, &amendment.limit)?;
+        text::check(who, bounds::FIGURE, &amendment.figure)?;
+        text::check(who, bounds::REASON, &amendment.reason)?;
+        if all[..i].iter().any(|a| a.limit == amendment.limit) {
+            return Err(EditError::AmendedTwice { limit: amendment.limit.clone() });
+        }
+    }
+    Ok(())
 }
 
 /// Checks a set-aside: rule and reason given, every element there.

@@ -49,7 +49,7 @@ impl FigureText {
 
 /// An area limit, rounded up to a whole square unit, so that a whole count meets it exactly when it is
 /// at least the true figure.
-fn area(text: &str, unit: i32) -> Result<Figure, String> {
+pub(super) fn area(text: &str, unit: i32) -> Result<Figure, String> {
     let (n, d) = fraction(text)?;
     let square = i128::from(unit) * i128::from(unit) * n;
     Ok(Figure::Area(Area::from_square_units((square + d - 1) / d)))

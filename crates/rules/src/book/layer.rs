@@ -26,7 +26,7 @@ pub struct Entry {
     pub what: String,
     /// Exceptions, in words; empty where there is none.
     pub exceptions: String,
-    clauses: BTreeMap<Edition, Clause>,
+    pub(super) clauses: BTreeMap<Edition, Clause>,
 }
 
 /// One demand in one edition.
@@ -44,6 +44,8 @@ pub struct Clause {
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Layer {
     pub place: String,
+    /// What the layer leaves out, and who is to be asked.
+    pub note: String,
     entries: BTreeMap<String, Entry>,
 }
 
@@ -75,12 +77,17 @@ impl Entry {
     pub fn clause(&self, edition: Edition) -> Option<&Clause> {
         self.clauses.get(&edition)
     }
+
+    /// Whether it has a figure that an amendment can change.
+    pub fn amendable(&self) -> bool {
+        self.clauses.values().any(|c| c.figure != Figure::None)
+    }
 }
 
 impl Layer {
     /// A layer without entries.
     pub(super) fn empty(place: &str) -> Layer {
-        Layer { place: place.to_owned(), entries: BTreeMap::new() }
+        Layer { place: place.to_owned(), note: String::new(), entries: BTreeMap::new() }
     }
 
     /// Reads the text of one file into the layer. A slug may stand in a layer only once.
@@ -99,6 +106,11 @@ impl Layer {
             }
         }
         Ok(())
+    }
+
+    /// Adds an entry; false where its slug has one already.
+    pub(super) fn put(&mut self, entry: Entry) -> bool {
+        self.entries.insert(entry.slug.clone(), entry).is_none()
     }
 
     pub fn entry(&self, slug: &str) -> Option<&Entry> {
@@ -135,7 +147,7 @@ impl EntryText {
 }
 
 /// Puts the year before the section: the electrical code goes with the residential code by one year less.
-fn with_year(section: &str, edition: Edition) -> String {
+pub(super) fn with_year(section: &str, edition: Edition) -> String {
     let year = edition.year();
     match section.split_once(' ').map(|(code, _)| code) {
         Some("NEC") => format!("{} {section}", year - 1),
@@ -145,7 +157,7 @@ fn with_year(section: &str, edition: Edition) -> String {
 }
 
 /// The line on which a slug first stands.
-fn line_of(text: &str, slug: &str) -> usize {
+pub(super) fn line_of(text: &str, slug: &str) -> usize {
     let quoted = format!("\"{slug}\"");
     text.lines().position(|l| l.contains(&quoted)).map_or(1, |i| i + 1)
 }

@@ -3,18 +3,21 @@
 //! The book is a pile of layers: the model code, and the amendments of a place on top of it. A later
 //! layer wins. The model code is in `assets/code`, a list of entries for each family of rules.
 
+mod amend;
 mod figure;
 mod layer;
+mod locality;
 
 use std::sync::{Arc, OnceLock};
 
 use measure::{Area, Len};
-use plan::Edition;
+use plan::{Edition, Site};
 
 use crate::Citation;
 
 pub use figure::Figure;
 pub use layer::{BookError, Clause, Entry, Layer};
+pub use locality::{Locality, localities, locality};
 
 /// A limit and where it comes from.
 #[derive(Clone, Debug)]
@@ -31,6 +34,9 @@ pub struct Book {
     layers: Vec<Arc<Layer>>,
 }
 
+/// What [`Book::place`] says where nothing is amended.
+pub const MODEL_CODE: &str = "model code";
+
 /// The files of the model code.
 const FILES: &[(&str, &str)] = &[
     ("way-out.ron", include_str!("../../../../assets/code/way-out.ron")),
@@ -39,26 +45,80 @@ const FILES: &[(&str, &str)] = &[
     ("rooms.ron", include_str!("../../../../assets/code/rooms.ron")),
     ("headroom.ron", include_str!("../../../../assets/code/headroom.ron")),
     ("doors.ron", include_str!("../../../../assets/code/doors.ron")),
+    ("electrical.ron", include_str!("../../../../assets/code/electrical.ron")),
     ("stairs.ron", include_str!("../../../../assets/code/stairs.ron")),
 ];
 
 fn read_model() -> Result<Layer, BookError> {
-    let mut layer = Layer::empty("model code");
+    let mut layer = Layer::empty(MODEL_CODE);
     for (file, text) in FILES {
         layer.read(file, text)?;
     }
     Ok(layer)
 }
 
+/// The model code.
+fn model() -> &'static Arc<Layer> {
+    static MODEL: OnceLock<Arc<Layer>> = OnceLock::new();
+    MODEL.get_or_init(|| match read_model() {
+        Ok(layer) => Arc::new(layer),
+        Err(e) => unreachable!("the built-in code files are read by a test: {e}"),
+    })
+}
+
+/// Reads the text of an amendment file: see `assets/code/places`.
+pub fn read_amendments(file: &str, text: &str) -> Result<Layer, BookError> {
+    Layer::amendments(model(), file, text)
+}
+
+/// What of a site's place and amendments can't be used, each in a sentence; the model code holds there.
+pub fn faults(site: &Site) -> Vec<String> {
+    let mut faults = Layer::of_plan(model(), "", &site.amendments).1;
+    if !site.place.is_empty() && locality(&site.place).is_none() {
+        faults.insert(0, unknown_place(&site.place));
+    }
+    faults
+}
+
+/// Says that no place has this key, and which there are.
+pub fn unknown_place(key: &str) -> String {
+    let known: Vec<&str> = localities().iter().map(|p| p.key).collect();
+    format!("no place is called \"{key}\"; there are {}", known.join(", "))
+}
+
 impl Book {
     /// The model code of an edition, without local amendments.
     pub fn model(edition: Edition) -> Book {
-        static MODEL: OnceLock<Arc<Layer>> = OnceLock::new();
-        let model = MODEL.get_or_init(|| match read_model() {
-            Ok(layer) => Arc::new(layer),
-            Err(e) => unreachable!("the built-in code files are read by a test: {e}"),
-        });
-        Book { edition, layers: vec![Arc::clone(model)] }
+        Book { edition, layers: vec![Arc::clone(model())] }
+    }
+
+    /// The code that is in force for a plan: the model code, the amendments of its place, and the user's own.
+    /// What can't be used of them is left out: [`faults`] says what.
+    pub fn of(site: &Site) -> Book {
+        let mut book = Book::model(site.edition);
+        if let Some(place) = locality(&site.place) {
+            book.layers.push(Arc::clone(&place.layer));
+        }
+        if !site.amendments.is_empty() {
+            let name = match book.place() {
+                MODEL_CODE => "amended in the plan".to_owned(),
+                place => format!("{place}, amended in the plan"),
+            };
+            book.layers.push(Arc::new(Layer::of_plan(model(), &name, &site.amendments).0));
+        }
+        book
+    }
+
+    /// The book with one more layer on top.
+    #[must_use]
+    pub fn amended(mut self, layer: Arc<Layer>) -> Book {
+        self.layers.push(layer);
+        self
+    }
+
+    /// Every limit of the model code.
+    pub fn limits() -> impl Iterator<Item = &'static Entry> {
+        model().entries()
     }
 
     pub fn edition(&self) -> Edition {
@@ -141,6 +201,57 @@ mod tests {
             }
             assert!(!entry.what.is_empty(), "{}", entry.slug);
         }
+    }
+
+    fn amended(limit: &str, figure: &str) -> Site {
+        let (limit, figure) = (limit.to_owned(), figure.to_owned());
+        let amendments = vec![plan::Amendment { limit, figure, reason: "handout 7".to_owned() }];
+        Site { amendments, ..Site::default() }
+    }
+
+    #[test]
+    fn the_user_s_own_amendment_wins_and_says_so() {
+        let site = Site { place: "fargo-nd".to_owned(), ..amended("escape-sill", "50") };
+        let book = Book::of(&site);
+        let sill = book.len("escape-sill");
+        assert_eq!(sill.value, Len::inches(50));
+        assert_eq!(sill.citation.marked(), "amended: handout 7 (as the user states)");
+        assert_eq!(book.place(), "Fargo, North Dakota, amended in the plan");
+        assert!(faults(&site).is_empty());
+    }
+
+    #[test]
+    fn what_cannot_be_used_is_said_and_the_model_code_stays() {
+        for (limit, figure) in
+            [("escape-sil", "50"), ("escape-sill", "high"), ("panel-no-bath", "1")]
+        {
+            let site = amended(limit, figure);
+            assert_eq!(faults(&site).len(), 1, "{limit} {figure}");
+            let model = Book::model(site.edition).len("escape-sill");
+            assert_eq!(Book::of(&site).len("escape-sill").value, model.value);
+        }
+        let said = faults(&amended("escape-sil", "50"));
+        assert!(said[0].contains("escape-sill"), "{said:?}");
+        let nowhere = Site { place: "nowhere".to_owned(), ..Site::default() };
+        assert!(faults(&nowhere)[0].contains("fargo-nd"));
+    }
+
+    #[test]
+    fn a_bad_file_says_file_line_and_reason() {
+        let read = |text: &str| read_amendments("town.ron", text).unwrap_err().to_string();
+        let one = |limit: &str, figure: &str| {
+            format!(
+                "(\n place: \"A town\",\n amendments: [\n  (limit: \"{limit}\", figure: \"{figure}\", \
+                 reason: \"r\"),\n ],\n)"
+            )
+        };
+        assert!(read("(\nplace: 7").starts_with("town.ron:2: "));
+        assert!(read(&one("panel", "3")).starts_with("town.ron:4: the code book has no limit"));
+        assert!(read(&one("panel-depth", "3 sq ft")).starts_with("town.ron:4: \"panel-depth\": "));
+        let good = read_amendments("town.ron", &one("panel-depth", "42 in")).expect("good text");
+        let book = Book::model(Edition::E2021).amended(Arc::new(good));
+        assert_eq!(book.length("panel-depth"), Len::inches(42));
+        assert_eq!(book.place(), "A town");
     }
 
     #[test]

@@ -7,6 +7,7 @@
 mod access;
 mod bedroom;
 mod doors;
+mod electrical;
 mod headroom;
 mod rooms;
 mod stairs;
@@ -26,6 +27,7 @@ const FAMILIES: &[&[Rule]] = &[
     headroom::RULES,
     doors::RULES,
     stairs::RULES,
+    electrical::RULES,
 ];
 
 /// Every rule in force, in the order of the book.

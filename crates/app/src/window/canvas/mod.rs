@@ -95,7 +95,8 @@ pub fn show(ui: &mut Ui, cx: &mut Cx<'_>, canvas: &mut Canvas, now: &Now<'_>, bu
     scene.findings = &checked.findings;
     scene.keep_clears = &checked.keep_clears;
     scene.selection = cx.session.selection();
-    scene.hovered = cx.session.hovered();
+    // The pointer may have left the plan for a pane.
+    scene.hovered = cx.session.hovered().filter(|_| cx.view.pointer.is_some());
     scene.lit = &lit;
     scene.show = cx.view.show();
     scene.blades = &blades;
@@ -188,6 +189,10 @@ fn degrees(line: &Dimension) -> Option<String> {
 
 fn place_camera(cx: &mut Cx<'_>, rect: Rect) {
     let size = (rect.width().max(1.0), rect.height().max(1.0));
+    // Nobody has moved the picture since it was fitted: it is fitted to the new size too.
+    if cx.view.fitted == Some(cx.view.camera) && cx.view.camera.size != size {
+        cx.view.fit_wanted = true;
+    }
     let camera = &mut cx.view.camera;
     // The middle of the picture stays when the window or a pane changes its size.
     let shift = ((camera.size.0 - size.0) / 2.0, (camera.size.1 - size.1) / 2.0);
@@ -199,6 +204,7 @@ fn place_camera(cx: &mut Cx<'_>, rect: Rect) {
         cx.view.fit_wanted = false;
         let extent = depict::extent(&cx.checked.facts);
         cx.view.camera = depict::View::fit(extent, size, MARGIN);
+        cx.view.fitted = Some(cx.view.camera);
     }
 }
 

@@ -1,6 +1,8 @@
 //! Dialogs: what must be asked before going on. One is up at a time.
 
+mod amendments;
 mod ask;
+mod compare;
 mod help;
 mod path;
 mod recovery;
@@ -10,11 +12,15 @@ use std::path::PathBuf;
 
 use egui::{Context, Frame, Id, Key, Margin, Modal, RichText, Ui};
 use measure::System;
-use plan::Site;
+use plan::{Element, Site};
 
 use super::files::{Purpose, Then};
+use super::theme::Look;
 use super::view::FindingKey;
 use crate::store::Orphan;
+
+pub use compare::Compare;
+pub use site::SiteForm;
 
 /// A dialog and what has been entered in it.
 #[derive(Debug)]
@@ -31,7 +37,8 @@ pub enum Dialog {
     },
     /// Recovery copies found at the start.
     Recovery(Vec<Orphan>),
-    Site(Box<Site>),
+    Site(Box<SiteForm>),
+    Compare(Box<Compare>),
     SetAside {
         finding: FindingKey,
         title: String,
@@ -70,6 +77,8 @@ pub enum Answer {
     /// Deletes the recovery copy with this index.
     Discard(usize),
     Site(Box<Site>),
+    /// The room tag with its new use.
+    Use(Box<Element>),
     SetAside {
         finding: FindingKey,
         reason: String,
@@ -77,9 +86,9 @@ pub enum Answer {
 }
 
 /// Shows a dialog; gives the answer once there is one.
-pub fn show(ctx: &Context, dialog: &mut Dialog, system: System) -> Option<Answer> {
+pub fn show(ctx: &Context, dialog: &mut Dialog, system: System, look: Look) -> Option<Answer> {
     let width: f32 = match dialog {
-        Dialog::Keys => 620.0,
+        Dialog::Keys | Dialog::Compare(_) => 620.0,
         Dialog::Unsaved { .. } | Dialog::Replace { .. } => 380.0,
         _ => 470.0,
     };
@@ -91,7 +100,8 @@ pub fn show(ctx: &Context, dialog: &mut Dialog, system: System) -> Option<Answer
             Dialog::Unsaved { name, then } => ask::unsaved(ui, name, then),
             Dialog::Problem { title, text } => ask::problem(ui, title, text),
             Dialog::Recovery(orphans) => recovery::show(ui, orphans),
-            Dialog::Site(site) => site::show(ui, site, system),
+            Dialog::Site(form) => site::show(ui, form, system),
+            Dialog::Compare(compare) => compare::show(ui, compare, system, look),
             Dialog::SetAside { finding, title, reason } => {
                 ask::set_aside(ui, finding, title, reason)
             }

@@ -81,6 +81,8 @@ impl Form {
     pub fn len(&mut self, ui: &mut Ui, word: &str, value: &mut Len, bound: Bound) {
         let system = self.system;
         let shown = system.len(*value, Precision::Fine);
+        // The unit stands beside the field, and the field may be narrow.
+        let shown = shown.strip_suffix(" mm").unwrap_or(&shown).to_owned();
         let accepted = format!(
             "{}: {}. Feet, inches, fractions, mm or m are read; a bare number means {}.",
             capital(bound.what),

@@ -8,7 +8,7 @@ mod many;
 mod nothing;
 mod opening;
 mod overhead;
-mod room;
+pub mod room;
 mod service;
 mod stair;
 mod tag;

@@ -1,16 +1,17 @@
 //! What a room tag speaks for: the room's facts, and what its use demands.
 
 use egui::{Label, RichText, Ui};
-use measure::Precision;
+use measure::{Precision, System};
 use plan::ElementId;
 use plan::element::RoomUse;
-use rules::{Book, Met, Severity, Sheet};
+use rules::{Book, Demand, Met, Severity, Sheet};
 use space::{Facts, Room};
 
 use super::super::act::Cx;
+use super::super::commands::Command;
 use super::super::form::row;
 use super::super::panes::findings::{figures, ink};
-use super::super::theme::SMALL;
+use super::super::theme::{Look, SMALL};
 
 pub fn facts(ui: &mut Ui, cx: &mut Cx<'_>, tag: ElementId) {
     let facts = std::sync::Arc::clone(&cx.checked.facts);
@@ -41,12 +42,15 @@ pub fn facts(ui: &mut Ui, cx: &mut Cx<'_>, tag: ElementId) {
         format!("{} to {}", say(room.lowest), say(room.highest))
     };
     fact(ui, "Height", height);
+    if ui.button("Compare two uses…").clicked() {
+        cx.command(Command::Compare);
+    }
     demands(ui, cx, &facts, room);
 }
 
 /// What the use demands, each with whether it is met.
 fn demands(ui: &mut Ui, cx: &Cx<'_>, facts: &Facts, room: &Room) {
-    let book = Book::model(facts.plan.site.edition);
+    let book = Book::of(&facts.plan.site);
     let sheet = Sheet::new(facts, &book);
     let demands = rules::demands(&sheet, room.index, room.room_use);
     if demands.is_empty() {
@@ -62,7 +66,12 @@ fn demands(ui: &mut Ui, cx: &Cx<'_>, facts: &Facts, room: &Room) {
         _ => "",
     };
     ui.label(RichText::new(format!("What {article} {word}{noun} needs")).strong());
-    for demand in &demands {
+    demand_rows(ui, &demands, system, look);
+}
+
+/// Each demand with whether it is met, its figures and its source.
+pub fn demand_rows(ui: &mut Ui, demands: &[Demand], system: System, look: Look) {
+    for demand in demands {
         let (word, colour) = match demand.met {
             Met::Yes => ("met", ink(Severity::Advice, look)),
             Met::No => ("not met", ink(Severity::Correction, look)),

@@ -4,7 +4,7 @@ use std::sync::Arc;
 
 use drawing::{P, Tone};
 use egui::{
-    Button, Color32, CornerRadius, Frame, Label, Margin, RichText, Role, Sense, Stroke, Ui,
+    Align, Button, Color32, CornerRadius, Frame, Label, Margin, RichText, Role, Sense, Stroke, Ui,
     UiBuilder, WidgetInfo, vec2,
 };
 use measure::{Precision, System};
@@ -50,10 +50,21 @@ pub fn figures(
     system: System,
 ) {
     for (word, quantity) in [("measured", measured), ("required", required)] {
-        if let Some(quantity) = quantity {
-            ui.label(RichText::new(word).weak().small());
-            ui.label(RichText::new(say(quantity, system)).strong());
+        let Some(quantity) = quantity else { continue };
+        let mut text = egui::text::LayoutJob::default();
+        let more = word == "measured" && required.is_some();
+        let parts = [
+            RichText::new(format!("{word} ")).weak().small(),
+            RichText::new(say(quantity, system)).strong(),
+            RichText::new(if more { " ·" } else { "" }).weak(),
+        ];
+        for part in parts {
+            part.append_to(&mut text, ui.style(), egui::FontSelection::Default, Align::BOTTOM);
         }
+        let label = Label::new(text);
+        // A figure stays with its word and its unit.
+        let words = matches!(quantity, Quantity::Words(_));
+        ui.add(if words { label } else { label.wrap_mode(egui::TextWrapMode::Extend) });
     }
 }
 
@@ -159,6 +170,7 @@ fn body(ui: &mut Ui, cx: &mut Cx<'_>, finding: &Finding, key: &FindingKey, remed
         ui.add(Label::new(RichText::new(title).strong()).wrap());
     });
     ui.horizontal_wrapped(|ui| {
+        ui.spacing_mut().interact_size.y = 0.0;
         ui.spacing_mut().interact_size.y = 0.0;
         let word = RichText::new(capital(finding.severity.word()));
         ui.label(word.color(ink(finding.severity, cx.view.look)).small());

@@ -2,6 +2,7 @@
 
 use egui::{Button, MenuBar, RichText, Ui};
 use plan::House;
+use rules::{Book, MODEL_CODE};
 
 use super::super::act::{Act, Cx};
 use super::super::commands::{self, Command, Menu, Now};
@@ -70,8 +71,14 @@ fn facts(ui: &mut Ui, cx: &mut Cx<'_>) {
         House::New => "new house",
         House::Existing => "existing house",
     };
-    let text = format!("{} code · {house}", site.edition.year());
-    let button = ui.button(text).on_hover_text("Site facts: edition, house, ceiling, floor.");
+    let book = Book::of(site);
+    let place = match book.place() {
+        MODEL_CODE => String::new(),
+        place => format!(", {place}"),
+    };
+    let text = format!("{} code{place} · {house}", site.edition.year());
+    let button =
+        ui.button(text).on_hover_text("Site facts: edition, place, house, ceiling, floor.");
     if button.clicked() {
         cx.push(Act::Do(Command::SiteFacts));
     }

@@ -127,6 +127,17 @@ const SERVICES: &[(&str, &[ServiceKind])] = &[
             ServiceKind::RadonPipe,
         ],
     ),
+    (
+        "Outlets and alarms",
+        &[
+            ServiceKind::Receptacle,
+            ServiceKind::Switch,
+            ServiceKind::Light,
+            ServiceKind::ExhaustFan,
+            ServiceKind::SmokeAlarm,
+            ServiceKind::CoAlarm,
+        ],
+    ),
 ];
 
 fn service(ui: &mut Ui, kind: &mut ServiceKind, system: System) {

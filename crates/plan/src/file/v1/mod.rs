@@ -8,7 +8,7 @@ mod words;
 
 use serde::{Deserialize, Serialize};
 
-use crate::{CeilingBuild, EditError, Element, ElementId, Plan, SetAside, Site};
+use crate::{Amendment, CeilingBuild, EditError, Element, ElementId, Plan, SetAside, Site};
 
 use super::length::L;
 use words::{Edition, House};
@@ -22,6 +22,8 @@ pub(super) struct File {
     pub schema: u32,
     pub next_id: u32,
     pub site: SiteFacts,
+    #[serde(default)]
+    pub amendments: Vec<Amended>,
     /// In the order of the ids.
     pub elements: Vec<Record>,
     #[serde(default)]
@@ -38,6 +40,16 @@ pub(super) struct SiteFacts {
     ceiling: Ceiling,
     floor_build: L,
     sprinklers: bool,
+    #[serde(default, skip_serializing_if = "String::is_empty")]
+    place: String,
+}
+
+#[derive(Debug, Serialize, Deserialize)]
+#[serde(deny_unknown_fields, rename = "Amendment")]
+pub(super) struct Amended {
+    limit: String,
+    figure: String,
+    reason: String,
 }
 
 #[derive(Debug, Serialize, Deserialize)]
@@ -69,6 +81,7 @@ impl From<&Plan> for File {
             schema: 1,
             next_id: plan.next_id,
             site: (&plan.site).into(),
+            amendments: plan.site.amendments.iter().map(Amended::from).collect(),
             elements: plan.elements.iter().map(Record::from).collect(),
             set_aside: plan.set_aside.iter().map(Aside::from).collect(),
         }
@@ -80,6 +93,12 @@ impl TryFrom<File> for Plan {
 
     fn try_from(file: File) -> Result<Plan, Fault> {
         let mut plan = Plan { site: file.site.into(), next_id: file.next_id, ..Plan::default() };
+        for (i, amended) in file.amendments.into_iter().enumerate() {
+            let entry = Some(("amendments", i));
+            plan.site.amendments.push(amended.into());
+            crate::validate::amendments(&plan.site.amendments)
+                .map_err(|e| Fault { what: e.to_string(), entry })?;
+        }
         let most = crate::bounds::ELEMENTS.most;
         if file.elements.len() > most as usize {
             let what = EditError::PlanFull { most }.to_string();
@@ -136,6 +155,7 @@ impl From<&Site> for SiteFacts {
             },
             floor_build: L(s.floor_build),
             sprinklers: s.sprinklers,
+            place: s.place.clone(),
         }
     }
 }
@@ -154,7 +174,22 @@ impl From<SiteFacts> for Site {
             },
             floor_build: s.floor_build.0,
             sprinklers: s.sprinklers,
+            place: s.place,
+            amendments: Vec::new(),
         }
+    }
+}
+
+impl From<&Amendment> for Amended {
+    fn from(a: &Amendment) -> Amended {
+        let a = a.clone();
+        Amended { limit: a.limit, figure: a.figure, reason: a.reason }
+    }
+}
+
+impl From<Amended> for Amendment {
+    fn from(a: Amended) -> Amendment {
+        Amendment { limit: a.limit, figure: a.figure, reason: a.reason }
     }
 }
 

@@ -38,7 +38,7 @@ words! {
     ServiceKind = model::ServiceKind {
         MainWaterValve, FixtureValve, GasValve, Damper, Cleanout, FloorDrain, Sump, Ejector,
         JunctionBox, Panel, Disconnect, Furnace, WaterHeater, WaterMeter, GasMeter, RadonPipe,
-        AirFilter, HoseBibValve,
+        AirFilter, HoseBibValve, Receptacle, Switch, Light, SmokeAlarm, CoAlarm, ExhaustFan,
     }
     RoomUse = model::RoomUse {
         Bedroom, Office, Den, FamilyRoom, Bath, Laundry, Closet, Hall, Storage, Mechanical,

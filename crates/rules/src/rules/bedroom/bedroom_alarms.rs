@@ -1,6 +1,9 @@
-//! The alarms of a sleeping room, which the plan doesn't draw.
+//! The smoke alarms of a sleeping room.
 
-use plan::element::RoomUse;
+use plan::element::{RoomUse, ServiceKind};
+use space::Room;
+
+use crate::rules::electrical::devices::{drawn, in_room};
 
 use crate::rules::rooms::words::{capital, room_called, room_elements};
 use crate::{Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
@@ -21,10 +24,12 @@ Source
 IRC R314.3, R315.3 (2018, 2021); R310.3, R311.3 (2024).
 
 How it is measured
-It isn't: alarms are not elements of the plan. Every sleeping room gets this advice.
+By the smoke alarms that are drawn: one over the room's floor, one in a room or hall on the other side of one of its
+doors. Where none is drawn at all it is advice; where some are, what is missing is to be verified.
 
 Cannot see
-The alarms, their wiring, and their distances from baths and cookers.
+Alarms that are not drawn, their wiring, whether one behind the next door is near enough, the carbon monoxide alarm's
+need, and distances from cookers.
 
 Exceptions
 None. Finishing a basement under a permit brings the alarms of the whole dwelling to the layout of a new one.
@@ -37,33 +42,64 @@ Place and wire the alarms, all sounding together, and show them on the permit dr
     remedies: None,
 };
 
-const WHY: &str = "Who sleeps doesn't smell smoke: smoke alarm in the room and outside it, not drawn here, verify.";
+const WHY: &str =
+    "Who sleeps doesn't smell smoke: a smoke alarm in the room and one outside it wake them.";
+
+/// Where a bedroom's smoke alarms are.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(super) struct Alarms {
+    pub inside: bool,
+    /// In a room or hall on the other side of one of its doors.
+    pub outside: bool,
+}
+
+pub(super) fn alarms(sheet: &Sheet<'_>, room: &Room) -> Alarms {
+    let has = |room| !in_room(sheet, ServiceKind::SmokeAlarm, room).is_empty();
+    let outside = room.openings.iter().filter_map(|id| sheet.facts.opening(*id)).any(|door| {
+        let sides = [door.left, door.right].into_iter().flatten();
+        sides.filter(|side| *side != room.index).any(has)
+    });
+    Alarms { inside: has(room.index), outside }
+}
 
 fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
     for room in sheet.facts.rooms.iter().filter(|r| r.room_use == RoomUse::Bedroom) {
-        let title = format!("{} needs alarms, which are not drawn", capital(&room_called(room)));
-        out.push(
-            Finding::new(
-                Severity::Advice,
-                sheet.book.cite("bedroom-alarms"),
-                RULE.slug,
-                room_elements(room),
-                Phrase::text(title),
-                WHY,
-            )
-            .figures(
-                Quantity::Words("not drawn".into()),
-                Quantity::Words("smoke alarm in the room and outside it".into()),
-            )
-            .at(Place::Point(room.label_at)),
-        );
+        let (severity, measured) = match alarms(sheet, room) {
+            Alarms { inside: true, outside: true } => continue,
+            Alarms { inside: true, .. } => (Severity::Verify, "one in the room, none outside it"),
+            Alarms { outside: true, .. } => (Severity::Verify, "one outside it, none in the room"),
+            _ if drawn(sheet, ServiceKind::SmokeAlarm) => (Severity::Verify, "neither"),
+            _ => (Severity::Advice, "not drawn"),
+        };
+        let title = match severity {
+            Severity::Advice => "needs alarms, which are not drawn",
+            _ => "lacks a smoke alarm",
+        };
+        let finding = Finding::new(
+            severity,
+            sheet.book.cite("bedroom-alarms"),
+            RULE.slug,
+            room_elements(room),
+            Phrase::text(format!("{} {title}", capital(&room_called(room)))),
+            WHY,
+        )
+        .figures(
+            Quantity::Words(measured.to_owned()),
+            Quantity::Words("smoke alarm in the room and outside it".into()),
+        )
+        .at(Place::Point(room.label_at));
+        out.push(match severity {
+            Severity::Advice => finding,
+            _ => finding.assuming("every alarm is drawn"),
+        });
     }
 }
 
 #[cfg(test)]
 mod tests {
+    use geometry::Facing;
     use plan::Edition;
-    use plan::element::RoomUse;
+    use plan::element::{RoomUse, ServiceKind};
 
     use crate::testing::{Sample, at};
 
@@ -95,6 +131,28 @@ mod tests {
             .tag(at(72.0, 60.0), "West", RoomUse::Bedroom)
             .tag(at(216.0, 60.0), "East", RoomUse::Bedroom);
         two.expect(SLUG, &[ADVICE, ADVICE]);
+    }
+
+    #[test]
+    fn alarms_that_are_drawn_count() {
+        let rooms = Sample::room(240.0, 120.0).partition(at(120.0, 0.0), at(120.0, 120.0));
+        let wall = rooms.last();
+        let rooms = rooms
+            .door(wall, 40.0, 32.0)
+            .tag(at(60.0, 60.0), "Bedroom", RoomUse::Bedroom)
+            .tag(at(180.0, 60.0), "Hall", RoomUse::Hall);
+        let with = |places: &[f64]| {
+            places.iter().fold(rooms.clone(), |rooms, x| {
+                rooms.service(ServiceKind::SmokeAlarm, at(*x, 60.0), Facing::NORTH)
+            })
+        };
+        let needs = "required smoke alarm in the room and outside it";
+        with(&[]).expect(SLUG, &[ADVICE]);
+        let inside = format!("verify, measured one in the room, none outside it, {needs}");
+        with(&[60.0]).expect(SLUG, &[&inside]);
+        let outside = format!("verify, measured one outside it, none in the room, {needs}");
+        with(&[180.0]).expect(SLUG, &[&outside]);
+        with(&[60.0, 180.0]).expect_none(SLUG);
     }
 
     #[test]

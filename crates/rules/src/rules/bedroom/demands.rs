@@ -2,10 +2,12 @@
 
 use measure::{Area, Len};
 use plan::House;
-use plan::element::RoomUse;
+use plan::element::{RoomUse, ServiceKind};
 use space::{Room, RoomIndex};
 
+use super::bedroom_alarms::{Alarms, alarms};
 use super::glazing;
+use crate::rules::electrical::devices::drawn;
 use crate::rules::headroom::{HeightLimit, ceiling_limit, projection_limit};
 use crate::rules::rooms::uses::habitable;
 use crate::rules::rooms::{area_limit, dimension_limit, least_dimension, least_hall_width};
@@ -71,11 +73,20 @@ pub fn demands(sheet: &Sheet<'_>, room: RoomIndex, room_use: RoomUse) -> Vec<Dem
         all.push(Demand::new(text, Met::Unknown, sheet.book.cite("bath-vent")));
     }
     if room_use == RoomUse::Bedroom {
-        let text = "Smoke alarm in the room and outside it (not drawn: verify)";
-        all.push(Demand::new(text, Met::Unknown, sheet.book.cite("bedroom-alarms")));
+        let Alarms { inside, outside } = alarms(sheet, room);
+        let (text, met) = match inside && outside {
+            true => ("Smoke alarm in the room and outside it", Met::Yes),
+            false => {
+                ("Smoke alarm in the room and outside it (not both drawn: verify)", Met::Unknown)
+            }
+        };
+        all.push(Demand::new(text, met, sheet.book.cite("bedroom-alarms")));
     } else if habitable(room_use) {
-        let text = "Smoke alarm on this storey (not drawn: verify)";
-        all.push(Demand::new(text, Met::Unknown, sheet.book.cite("storey-alarm")));
+        let (text, met) = match drawn(sheet, ServiceKind::SmokeAlarm) {
+            true => ("Smoke alarm on this storey", Met::Yes),
+            false => ("Smoke alarm on this storey (not drawn: verify)", Met::Unknown),
+        };
+        all.push(Demand::new(text, met, sheet.book.cite("storey-alarm")));
     }
     all
 }

@@ -1,5 +1,7 @@
 //! A basement with no opening that could serve as its way out.
 
+use plan::House;
+
 use super::bedroom_without_escape::lacking;
 use super::candidate::candidates;
 use super::choice::nearest;
@@ -38,7 +40,7 @@ many departments ask for one once it is finished, so that is marked to verify.
 Remedies
 None that is an edit of the plan alone: cutting a foundation wall needs a permit and often an engineer.
 ",
-    cites: &["basement-escape", "basement-mechanical-only-area", "basement-alteration"],
+    cites: &["basement-escape", "basement-mechanical-only-area", "basement-alteration", "any-finish-escape"],
     check,
     remedies: None,
 };
@@ -65,8 +67,11 @@ fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
         return;
     }
     let outside = candidates(sheet.facts, None);
-    let (slug, why) =
-        if existing { ("basement-alteration", WHY_EXISTING) } else { ("basement-escape", WHY) };
+    let (slug, why) = match (existing, sheet.plan().site.house) {
+        (true, _) => ("basement-alteration", WHY_EXISTING),
+        (false, House::New) => ("basement-escape", WHY),
+        (false, House::Existing) => ("any-finish-escape", WHY),
+    };
     let measured = match outside.iter().any(|c| c.could_serve(sheet)) {
         true => "none that meets every demand",
         false => lacking(&outside),
@@ -119,6 +124,19 @@ mod tests {
             basement(RoomUse::FamilyRoom).edition(edition).expect(SLUG, &[MISSING]);
             basement(RoomUse::Unfinished).edition(edition).expect(SLUG, &[MISSING]);
         }
+    }
+
+    #[test]
+    fn where_any_finish_asks_for_one_an_existing_house_is_no_exception() {
+        let finished = |place: &'static str| {
+            let room = Sample::room(144.0, 120.0).tag(at(72.0, 60.0), "Room", RoomUse::FamilyRoom);
+            room.site(move |s| s.place = place.to_owned())
+        };
+        finished("new-castle-county-de").expect(SLUG, &[MISSING]);
+        let cited = &finished("new-castle-county-de").findings(SLUG)[0].citation;
+        assert!(cited.text.starts_with("New Castle County, Delaware: "), "{cited:?}");
+        finished("").expect(SLUG, &["verify, measured none, required one escape opening"]);
+        with_window(finished("new-castle-county-de"), good_window()).expect_none(SLUG);
     }
 
     #[test]

@@ -65,9 +65,29 @@ impl<'a> Candidate<'a> {
             return self.opens();
         };
         let frame = Area::of_rect(window.frame_width, window.frame_height);
-        window.frame_width >= sheet.book.len("escape-width").value
-            && window.frame_height >= sheet.book.len("escape-height").value
+        let (least_width, least_height) =
+            self.size_limits(sheet, window.frame_width, window.frame_height);
+        window.frame_width >= least_width.value
+            && window.frame_height >= least_height.value
             && frame >= self.area_limit(sheet).value
+    }
+
+    /// The least clear width and height of an opening of this size. Where a place lets them change places, a
+    /// wide opening is held to them the other way round.
+    pub fn size_limits(
+        &self,
+        sheet: &Sheet<'_>,
+        width: Len,
+        height: Len,
+    ) -> (Limit<Len>, Limit<Len>) {
+        let limits = (sheet.book.len("escape-width"), sheet.book.len("escape-height"));
+        let turned = sheet.book.count("escape-either-way").value == 1 && width > height;
+        if turned { (limits.1, limits.0) } else { limits }
+    }
+
+    /// The limits of its clear width and height.
+    pub fn clear_limits(&self, sheet: &Sheet<'_>) -> (Limit<Len>, Limit<Len>) {
+        self.size_limits(sheet, self.facts.clear_width, self.facts.clear_height)
     }
 
     /// The least clear area that it needs where it stands against the outside ground.

@@ -26,12 +26,13 @@ Cannot see
 The clear size of a window without the maker's figures: an estimate is marked to verify.
 
 Exceptions
-A like-for-like replacement window in the maker's largest size for the old frame.
+A like-for-like replacement window in the maker's largest size for the old frame. Some places let the
+least height and the least width change places.
 
 Remedies
 A taller window, or one of another kind: a hung window leaves less than half its height clear.
 ",
-    cites: &["escape-height"],
+    cites: &["escape-height", "escape-either-way"],
     check,
     remedies: None,
 };
@@ -39,13 +40,13 @@ A taller window, or one of another kind: a hung window leaves less than half its
 const WHY: &str = "A gap this low stops a person, and a breathing set on the back.";
 
 pub(super) fn judge(sheet: &Sheet<'_>, candidate: &Candidate<'_>) -> Option<Severity> {
-    let limit = sheet.book.len("escape-height").value;
+    let limit = candidate.clear_limits(sheet).1.value;
     (candidate.sized() && candidate.facts.clear_height < limit).then(|| candidate.size_severity())
 }
 
 fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
     for (choice, severity) in faulty(sheet, judge) {
-        let limit = sheet.book.len("escape-height");
+        let limit = choice.candidate.clear_limits(sheet).1;
         let opening = choice.candidate.facts;
         out.push(
             choice

@@ -1,5 +1,7 @@
 //! An escape opening whose bottom is too high above the floor.
 
+use measure::Len;
+
 use super::candidate::Candidate;
 use super::choice::faulty;
 use crate::{Finding, Group, Quantity, Rule, Severity, Sheet};
@@ -32,7 +34,7 @@ do. Like-for-like replacement windows.
 Remedies
 A window with its bottom nearer to the floor.
 ",
-    cites: &["escape-sill"],
+    cites: &["escape-sill", "escape-sill-platform"],
     check,
     remedies: None,
 };
@@ -42,7 +44,17 @@ const WHY: &str = "A child or an old person must reach the opening and climb out
 
 pub(super) fn judge(sheet: &Sheet<'_>, candidate: &Candidate<'_>) -> Option<Severity> {
     let limit = sheet.book.len("escape-sill").value;
-    (candidate.sill(&sheet.plan().site) > limit).then_some(Severity::Correction)
+    let sill = candidate.sill(&sheet.plan().site);
+    if sill <= limit {
+        return None;
+    }
+    // Where a platform counts, one that is not drawn may be there.
+    Some(if sill - platform(sheet) <= limit { Severity::Verify } else { Severity::Correction })
+}
+
+/// The highest platform that the place counts below the opening.
+fn platform(sheet: &Sheet<'_>) -> Len {
+    sheet.book.length("escape-sill-platform")
 }
 
 fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
@@ -50,19 +62,23 @@ fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
         let limit = sheet.book.len("escape-sill");
         let measured = choice.candidate.sill(&sheet.plan().site);
         let fault = "is too high above the floor";
-        out.push(
-            choice
-                .finding(sheet, RULE.slug, severity, limit.citation, fault, WHY)
-                .figures(Quantity::Len(measured), Quantity::Len(limit.value)),
-        );
+        let finding = choice
+            .finding(sheet, RULE.slug, severity, limit.citation, fault, WHY)
+            .figures(Quantity::Len(measured), Quantity::Len(limit.value));
+        let platform = platform(sheet);
+        out.push(if platform > Len::ZERO && measured - platform <= limit.value {
+            finding.assuming("a fixed platform below the opening, which this place counts")
+        } else {
+            finding
+        });
     }
 }
 
 #[cfg(test)]
 mod tests {
     use measure::Len;
-    use plan::Edition;
     use plan::element::{DoorOperation, Window};
+    use plan::{Amendment, Edition};
 
     use crate::rules::way_out::sample::{bedroom, bedroom_with_door, good_window};
     use crate::testing::inch;
@@ -95,6 +111,29 @@ mod tests {
         let floor = |build: f64| bedroom(sill(inch(44.5))).site(|s| s.floor_build = inch(build));
         floor(0.5).expect_none(SLUG);
         assert_eq!(floor(0.484375).findings(SLUG).len(), 1);
+    }
+
+    #[test]
+    fn where_a_place_counts_a_platform_it_is_left_to_the_office() {
+        let place = |key: &'static str, inches: f64| {
+            bedroom(sill(inch(inches))).site(move |s| s.place = key.to_owned())
+        };
+        // 44 in and a landing of at most 24 in: 68 in.
+        place("ankeny-ia", 68.0).expect(SLUG, &["verify, measured 68\", required 44\""]);
+        place("ankeny-ia", 68.5).expect(SLUG, &["correction, measured 68 1/2\", required 44\""]);
+        place("fargo-nd", 48.0).expect_none(SLUG);
+        place("fargo-nd", 48.5).expect(SLUG, &["correction, measured 48 1/2\", required 48\""]);
+        place("wisconsin", 60.0).expect(SLUG, &["verify, measured 60\", required 46\""]);
+    }
+
+    #[test]
+    fn an_amendment_in_the_plan_moves_the_limit() {
+        let amended = bedroom(sill(inch(50.0))).site(|s| {
+            let texts = ["escape-sill", "50 in", "the handout"].map(str::to_owned);
+            let [limit, figure, reason] = texts;
+            s.amendments = vec![Amendment { limit, figure, reason }];
+        });
+        amended.expect_none(SLUG);
     }
 
     #[test]

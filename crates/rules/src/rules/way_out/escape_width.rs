@@ -31,7 +31,7 @@ A like-for-like replacement window in the maker's largest size for the old frame
 Remedies
 A wider window, or one of another kind: a slider leaves less than half its width clear.
 ",
-    cites: &["escape-width"],
+    cites: &["escape-width", "escape-either-way"],
     check,
     remedies: None,
 };
@@ -39,13 +39,13 @@ A wider window, or one of another kind: a slider leaves less than half its width
 const WHY: &str = "Shoulders must pass, and those of a firefighter with a breathing set.";
 
 pub(super) fn judge(sheet: &Sheet<'_>, candidate: &Candidate<'_>) -> Option<Severity> {
-    let limit = sheet.book.len("escape-width").value;
+    let limit = candidate.clear_limits(sheet).0.value;
     (candidate.sized() && candidate.facts.clear_width < limit).then(|| candidate.size_severity())
 }
 
 fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
     for (choice, severity) in faulty(sheet, judge) {
-        let limit = sheet.book.len("escape-width");
+        let limit = choice.candidate.clear_limits(sheet).0;
         let opening = choice.candidate.facts;
         out.push(
             choice

@@ -81,7 +81,12 @@ pub(super) fn basement_demand(sheet: &Sheet<'_>) -> Demand {
     }
     match sheet.plan().site.house {
         House::New => Demand::Required,
-        House::Existing if rooms.iter().any(|r| habitable(r.room_use)) => Demand::LeftToTheOffice,
+        House::Existing if rooms.iter().any(|r| habitable(r.room_use)) => {
+            match sheet.book.count("any-finish-escape").value {
+                0 => Demand::LeftToTheOffice,
+                _ => Demand::Required,
+            }
+        }
         House::Existing => Demand::None,
     }
 }

@@ -1,0 +1,122 @@
+//! An unfinished portion or a laundry without a receptacle.
+
+use plan::element::{RoomUse, ServiceKind};
+
+use super::devices::{drawn, in_room};
+use crate::rules::rooms::words::{capital, room_called, room_elements};
+use crate::{Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
+
+pub(crate) const RULE: Rule = Rule {
+    slug: "receptacle-portion",
+    group: Group::Electrical,
+    title: "A receptacle in each unfinished portion and laundry",
+    page: "\
+What
+Each separate unfinished portion of a basement has at least one receptacle, beside those for specific equipment;
+so has each laundry area. Where a new partition splits the unfinished floor in two, each part needs its own.
+
+Why
+Work in the dark corner behind the new wall is otherwise done on an extension cord through a door.
+
+Source
+NEC 210.52(F) and (G)(3): 2017 for the 2018 edition, 2020 for 2021, 2023 for 2024.
+
+How it is measured
+By rooms: unfinished, mechanical and laundry. Rooms are checked once the plan shows a receptacle.
+
+Cannot see
+Which receptacle is for specific equipment or a security system alone; the circuit of a laundry's receptacle and
+its distance from the washer.
+
+Exceptions
+None in the text.
+
+Remedies
+Add a receptacle.
+",
+    cites: &["receptacle-portion"],
+    check,
+    remedies: None,
+};
+
+const WHY: &str = "Work behind the new wall is otherwise done on an extension cord through a door.";
+
+fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
+    if !drawn(sheet, ServiceKind::Receptacle) {
+        return;
+    }
+    let portion = |u| matches!(u, RoomUse::Unfinished | RoomUse::Mechanical | RoomUse::Laundry);
+    for room in sheet.facts.rooms.iter().filter(|r| r.tag.is_some() && portion(r.room_use)) {
+        if !in_room(sheet, ServiceKind::Receptacle, room.index).is_empty() {
+            continue;
+        }
+        let title = format!("{} has no receptacle", capital(&room_called(room)));
+        out.push(
+            Finding::new(
+                Severity::Correction,
+                sheet.book.cite("receptacle-portion"),
+                RULE.slug,
+                room_elements(room),
+                Phrase::text(title),
+                WHY,
+            )
+            .figures(Quantity::Words("none".to_owned()), Quantity::Words("one".to_owned()))
+            .at(Place::Point(room.label_at)),
+        );
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use geometry::Facing;
+    use plan::Edition;
+
+    use super::*;
+    use crate::testing::{Sample, at};
+
+    const SLUG: &str = "receptacle-portion";
+    const MISSING: &str = "correction, measured none, required one";
+
+    /// Two rooms of 10 ft by 10 ft; the first has a receptacle.
+    fn two(second: RoomUse) -> Sample {
+        Sample::room(244.5, 120.0)
+            .partition(at(122.25, 0.0), at(122.25, 120.0))
+            .tag(at(60.0, 60.0), "West", RoomUse::Unfinished)
+            .tag(at(180.0, 60.0), "East", second)
+            .service(ServiceKind::Receptacle, at(60.0, 0.0), Facing::NORTH)
+    }
+
+    #[test]
+    fn clear_pass() {
+        two(RoomUse::Unfinished)
+            .service(ServiceKind::Receptacle, at(180.0, 0.0), Facing::NORTH)
+            .expect_none(SLUG);
+    }
+
+    #[test]
+    fn clear_fail() {
+        // AX14: two separate unfinished rooms with one receptacle in total.
+        for edition in Edition::ALL {
+            two(RoomUse::Unfinished).edition(edition).expect(SLUG, &[MISSING]);
+            two(RoomUse::Laundry).edition(edition).expect(SLUG, &[MISSING]);
+        }
+    }
+
+    #[test]
+    fn at_the_limit() {
+        // One on the partition serves the side that it looks to.
+        let west = two(RoomUse::Mechanical);
+        let on =
+            |facing, x: f64| west.clone().service(ServiceKind::Receptacle, at(x, 60.0), facing);
+        on(Facing::EAST, 124.5).expect_none(SLUG);
+        on(Facing::WEST, 120.0).expect(SLUG, &[MISSING]);
+    }
+
+    #[test]
+    fn does_not_apply() {
+        two(RoomUse::Storage).expect_none(SLUG);
+        Sample::room(120.0, 120.0)
+            .tag(at(60.0, 60.0), "All", RoomUse::Unfinished)
+            .expect_none(SLUG);
+    }
+}

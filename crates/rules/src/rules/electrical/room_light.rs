@@ -1,0 +1,129 @@
+//! A room without a light.
+
+use plan::element::{RoomUse, ServiceKind};
+
+use super::devices::{drawn, in_room, was_there};
+use crate::rules::rooms::uses::habitable;
+use crate::rules::rooms::words::{capital, room_called, room_elements};
+use crate::{Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
+
+pub(crate) const RULE: Rule = Rule {
+    slug: "room-light",
+    group: Group::Electrical,
+    title: "A light in each room",
+    page: "\
+What
+Each habitable room, bath and hall has at least one light with a wall control.
+
+Why
+A basement is dark by day as well, and the way out leads through it.
+
+Source
+NEC 210.70(A): 2017 for the 2018 edition, 2020 for 2021, 2023 for 2024.
+
+How it is measured
+A light whose middle lies over the room's floor, or that hangs on its wall. Rooms are checked once the plan shows
+a light.
+
+Cannot see
+A receptacle that is switched in place of a light, which is why a habitable room other than a kitchen is marked
+to verify; what the switch controls.
+
+Exceptions
+In habitable rooms other than kitchens a switched receptacle stands in for the light. Rooms that were there before
+the work.
+
+Remedies
+Add a light.
+",
+    cites: &["room-light"],
+    check,
+    remedies: None,
+};
+
+const WHY: &str = "A basement is dark by day as well, and the way out leads through it.";
+
+/// Whether the code asks for a light in a room of this use.
+pub(super) fn lit(room_use: RoomUse) -> bool {
+    habitable(room_use) || matches!(room_use, RoomUse::Bath | RoomUse::Hall)
+}
+
+fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
+    if !drawn(sheet, ServiceKind::Light) {
+        return;
+    }
+    let rooms = sheet.facts.rooms.iter().filter(|r| r.tag.is_some() && lit(r.room_use));
+    for room in rooms.filter(|r| !was_there(sheet, r)) {
+        if !in_room(sheet, ServiceKind::Light, room.index).is_empty() {
+            continue;
+        }
+        let title = format!("{} has no light", capital(&room_called(room)));
+        let finding = Finding::new(
+            Severity::Correction,
+            sheet.book.cite("room-light"),
+            RULE.slug,
+            room_elements(room),
+            Phrase::text(title),
+            WHY,
+        )
+        .figures(Quantity::Words("none".to_owned()), Quantity::Words("one".to_owned()))
+        .at(Place::Point(room.label_at));
+        let by_receptacle = habitable(room.room_use) && room.room_use != RoomUse::Kitchen;
+        out.push(match by_receptacle {
+            true => finding.assuming("no receptacle of the room is switched in place of a light"),
+            false => finding,
+        });
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use geometry::Facing;
+    use plan::Edition;
+
+    use super::*;
+    use crate::testing::{Sample, at};
+
+    const SLUG: &str = "room-light";
+
+    /// Two rooms; the first has a light.
+    fn two(second: RoomUse) -> Sample {
+        Sample::room(244.5, 120.0)
+            .partition(at(122.25, 0.0), at(122.25, 120.0))
+            .tag(at(60.0, 60.0), "West", RoomUse::Den)
+            .tag(at(180.0, 60.0), "East", second)
+            .service(ServiceKind::Light, at(60.0, 60.0), Facing::NORTH)
+    }
+
+    #[test]
+    fn clear_pass() {
+        two(RoomUse::Bath)
+            .service(ServiceKind::Light, at(180.0, 60.0), Facing::NORTH)
+            .expect_none(SLUG);
+    }
+
+    #[test]
+    fn clear_fail() {
+        for edition in Edition::ALL {
+            let none = |severity: &str| format!("{severity}, measured none, required one");
+            two(RoomUse::Bath).edition(edition).expect(SLUG, &[&none("correction")]);
+            two(RoomUse::Kitchen).edition(edition).expect(SLUG, &[&none("correction")]);
+            two(RoomUse::Office).edition(edition).expect(SLUG, &[&none("verify")]);
+        }
+    }
+
+    #[test]
+    fn at_the_limit() {
+        // One light is enough, and one on the wall counts for the side that it looks to.
+        let wall = two(RoomUse::Bath)
+            .service(ServiceKind::Light, at(124.5, 60.0), Facing::EAST)
+            .tune_service(|s| s.mount = plan::element::Mount::Wall);
+        wall.expect_none(SLUG);
+    }
+
+    #[test]
+    fn does_not_apply() {
+        two(RoomUse::Storage).expect_none(SLUG);
+        Sample::room(120.0, 120.0).tag(at(60.0, 60.0), "Bath", RoomUse::Bath).expect_none(SLUG);
+    }
+}
