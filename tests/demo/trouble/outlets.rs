@@ -29,9 +29,14 @@ pub fn plan() -> Plan {
     b.tag((100, 60), "Unfinished", RoomUse::Unfinished);
     b.tag((270, 60), "Laundry", RoomUse::Laundry);
     b.tag((410, 60), "Office", RoomUse::Office);
+    // A closed room for the panel and the water heater, where nobody thought of a light.
+    b.service(ServiceKind::Panel, (0, 30), Facing::EAST);
+    b.service(ServiceKind::WaterHeater, (60, 0), Facing::NORTH);
+    // In the corner of the office, far from every receptacle.
+    b.service(ServiceKind::Furnace, (478, 16), Facing::WEST);
     use ServiceKind::*;
     // One receptacle for the whole den, none in the laundry.
-    b.device(Receptacle, (1400, 1200), Facing::SOUTH);
+    b.device(Receptacle, (1040, 1200), Facing::SOUTH);
     b.device(Receptacle, (300, 0), Facing::NORTH);
     // The office is lit without a switch, the bath not at all.
     b.device(Light, (1440, 1000), Facing::SOUTH);
