@@ -20,6 +20,7 @@ pub enum Group {
     Doors,
     Stairs,
     Electrical,
+    Build,
 }
 
 /// One rule. A rule's file holds one `pub(crate) const RULE: Rule`, its check and its tests.
@@ -63,6 +64,7 @@ impl Group {
             Group::Doors => "Doors",
             Group::Stairs => "Stairs",
             Group::Electrical => "Outlets, lights and alarms",
+            Group::Build => "Walls, glass and where things stand",
         }
     }
 }

@@ -85,6 +85,11 @@ impl Sample {
         self.last
     }
 
+    /// Every element of the plan.
+    pub fn plan_elements(&self) -> impl Iterator<Item = &plan::Element> {
+        self.plan.elements().iter()
+    }
+
     /// Changes the element added last.
     pub fn tune(self, change: impl FnOnce(&mut plan::Element)) -> Sample {
         let mut element = self.plan.get(self.last).expect("an element was added").clone();
@@ -103,6 +108,11 @@ impl Sample {
     /// The element added last is there already.
     pub fn existing(self) -> Sample {
         self.tune(|e| e.state = State::Existing)
+    }
+
+    /// The element added last is new.
+    pub fn fresh(self) -> Sample {
+        self.tune(|e| e.state = State::New)
     }
 
     pub fn site(mut self, change: impl FnOnce(&mut Site)) -> Sample {

@@ -207,7 +207,7 @@ fn the_panel_finding_is_shown_and_set_aside_with_a_reason() {
     desk.button("Set aside");
     assert_eq!(aside(&desk), 1);
     assert!(desk.says("Reason: The inspector agreed on site."));
-    desk.harness.get_by_label_contains("Take up again: ").click();
+    desk.harness.get_by_label_contains("Take up again: ").click_accesskit();
     desk.harness.run();
     assert_eq!(aside(&desk), 0);
 }

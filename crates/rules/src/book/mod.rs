@@ -45,6 +45,7 @@ const FILES: &[(&str, &str)] = &[
     ("rooms.ron", include_str!("../../../../assets/code/rooms.ron")),
     ("headroom.ron", include_str!("../../../../assets/code/headroom.ron")),
     ("doors.ron", include_str!("../../../../assets/code/doors.ron")),
+    ("build.ron", include_str!("../../../../assets/code/build.ron")),
     ("electrical.ron", include_str!("../../../../assets/code/electrical.ron")),
     ("stairs.ron", include_str!("../../../../assets/code/stairs.ron")),
 ];

@@ -6,6 +6,7 @@
 
 mod access;
 mod bedroom;
+mod build;
 mod doors;
 mod electrical;
 mod headroom;
@@ -28,6 +29,7 @@ const FAMILIES: &[&[Rule]] = &[
     doors::RULES,
     stairs::RULES,
     electrical::RULES,
+    build::RULES,
 ];
 
 /// Every rule in force, in the order of the book.

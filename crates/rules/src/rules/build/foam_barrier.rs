@@ -1,0 +1,135 @@
+//! Foam that nothing separates from the room.
+
+use measure::Len;
+use plan::element::{Layer, Material};
+use plan::{Body, State};
+
+use crate::rules::rooms::words::{called, capital};
+use crate::{Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
+
+pub(crate) const RULE: Rule = Rule {
+    slug: "foam-barrier",
+    group: Group::Build,
+    title: "Board over foam",
+    page: "\
+What
+Foam is separated from the room by gypsum board of at least 1/2 in, or by a barrier tested for 15 minutes.
+
+Why
+Bare foam burns fast, and its smoke kills before the flame does.
+
+Source
+IRC R316.4 (2018, 2021), R303.4 (2024, from memory).
+
+How it is measured
+By the layers of new furring and partitions: after the last foam layer, seen from the concrete, the thickest board.
+
+Cannot see
+Foam that is approved to stay bare, and tested barriers other than board: so the finding is to be verified.
+
+Exceptions
+Foam at the rim up to 3 1/4 in of given density and flame spread. Foam with a special approval.
+
+Remedies
+Add 1/2 in board to the assembly.
+",
+    cites: &["foam-barrier"],
+    check,
+    remedies: None,
+};
+
+const WHY: &str = "Bare foam burns fast, and its smoke kills before the flame does.";
+
+fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
+    let limit = sheet.book.len("foam-barrier");
+    for wall in &sheet.facts.walls {
+        let Some(element) = sheet.plan().get(wall.id).filter(|e| e.state == State::New) else {
+            continue;
+        };
+        let board = match &element.body {
+            Body::Furring(furring) => board_over_foam(&furring.layers),
+            Body::Partition(partition) => {
+                // Both sides are rooms: the thinner cover counts.
+                let mut back = partition.layers.clone();
+                back.reverse();
+                board_over_foam(&partition.layers).min(board_over_foam(&back))
+            }
+            _ => None,
+        };
+        let Some(board) = board.filter(|b| *b < limit.value) else { continue };
+        let title =
+            format!("{} has foam with too little board over it", capital(&called(sheet, wall.id)));
+        out.push(
+            Finding::new(
+                Severity::Verify,
+                limit.citation.clone(),
+                RULE.slug,
+                vec![wall.id],
+                Phrase::text(title),
+                WHY,
+            )
+            .figures(Quantity::Len(board), Quantity::Len(limit.value))
+            .assuming("the foam is not approved to stay bare")
+            .at(Place::Span(wall.line.a, wall.line.b)),
+        );
+    }
+}
+
+/// The thickest board between the last foam and the room at the end; `None` where there is no foam.
+fn board_over_foam(layers: &[Layer]) -> Option<Len> {
+    let last = layers.iter().rposition(|l| l.material == Material::Foam)?;
+    let boards = layers[last..].iter().filter(|l| l.material == Material::Board);
+    Some(boards.map(|l| l.thickness).max().unwrap_or(Len::ZERO))
+}
+
+#[cfg(test)]
+mod tests {
+    use plan::Edition;
+    use plan::element::Partition;
+
+    use super::*;
+    use crate::testing::{Sample, at};
+
+    const SLUG: &str = "foam-barrier";
+
+    fn wall(layers: Vec<Layer>) -> Sample {
+        let wall = Partition { layers, ..Partition::two_by_four(at(60.0, 0.0), at(60.0, 120.0)) };
+        Sample::room(144.0, 120.0).add(State::New, Body::Partition(wall))
+    }
+
+    fn foam(board: Len) -> Vec<Layer> {
+        let mut layers = vec![
+            Layer::new(Material::Board, Len::sixty_fourths(32)),
+            Layer::new(Material::Foam, Len::inches(2)),
+        ];
+        if board > Len::ZERO {
+            layers.push(Layer::new(Material::Board, board));
+        }
+        layers
+    }
+
+    #[test]
+    fn clear_pass() {
+        wall(foam(Len::sixty_fourths(40))).expect_none(SLUG);
+    }
+
+    #[test]
+    fn clear_fail() {
+        for edition in Edition::ALL {
+            let bare = wall(foam(Len::ZERO)).edition(edition);
+            bare.expect(SLUG, &["verify, measured 0\", required 1/2\""]);
+        }
+    }
+
+    #[test]
+    fn at_the_limit() {
+        wall(foam(Len::sixty_fourths(32))).expect_none(SLUG);
+        assert_eq!(wall(foam(Len::sixty_fourths(32) - Len::UNIT)).findings(SLUG).len(), 1);
+    }
+
+    #[test]
+    fn does_not_apply() {
+        wall(vec![Layer::new(Material::Stud, Len::inches(3))]).expect_none(SLUG);
+        wall(foam(Len::ZERO)).existing().expect_none(SLUG);
+    }
+}
