@@ -23,8 +23,8 @@ IRC R303.1 (2018, 2021), R325.1.1 and R325.1.2 (2024).
 
 How it is measured
 The frames of the windows in foundation walls of the room against the net floor. The glass is smaller than the frame, so
-a room that falls short by its frames falls short for certain; one that just passes should be looked at. In this
-edition of the program sleeping rooms alone are looked at.
+a room that falls short by its frames falls short for certain; one that just passes should be looked at. Other rooms to
+live in have a rule of their own.
 
 Cannot see
 The glass itself, the part that opens, light borrowed from the next room through an opening of half the common wall.

@@ -7,10 +7,11 @@ mod demands;
 mod demands_tests;
 mod glazing;
 mod reads_as_bedroom;
+mod room_daylight;
 
 use crate::Rule;
 
 pub use demands::{Demand, Met, demands};
 
 pub(super) const RULES: &[Rule] =
-    &[bedroom_alarms::RULE, bedroom_light::RULE, reads_as_bedroom::RULE];
+    &[bedroom_alarms::RULE, bedroom_light::RULE, reads_as_bedroom::RULE, room_daylight::RULE];

@@ -13,7 +13,8 @@ pub(crate) const RULE: Rule = Rule {
     title: "Board over foam",
     page: "\
 What
-Foam is separated from the room by gypsum board of at least 1/2 in, or by a barrier tested for 15 minutes.
+Foam is separated from the room by gypsum board of at least 1/2 in, wood panel of 23/32 in, or a barrier
+tested for 15 minutes.
 
 Why
 Bare foam burns fast, and its smoke kills before the flame does.
@@ -52,7 +53,7 @@ fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
                 // Both sides are rooms: the thinner cover counts.
                 let mut back = partition.layers.clone();
                 back.reverse();
-                board_over_foam(&partition.layers).min(board_over_foam(&back))
+                [&partition.layers, &back].into_iter().filter_map(|l| board_over_foam(l)).min()
             }
             _ => None,
         };
@@ -78,7 +79,12 @@ fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
 /// The thickest board between the last foam and the room at the end; `None` where there is no foam.
 fn board_over_foam(layers: &[Layer]) -> Option<Len> {
     let last = layers.iter().rposition(|l| l.material == Material::Foam)?;
-    let boards = layers[last..].iter().filter(|l| l.material == Material::Board);
+    let over = &layers[last..];
+    // 23/32 in of wood panel is as good as board.
+    if over.iter().any(|l| l.material == Material::Panel && l.thickness >= Len::sixty_fourths(46)) {
+        return None;
+    }
+    let boards = over.iter().filter(|l| l.material == Material::Board);
     Some(boards.map(|l| l.thickness).max().unwrap_or(Len::ZERO))
 }
 
@@ -125,6 +131,15 @@ mod tests {
     fn at_the_limit() {
         wall(foam(Len::sixty_fourths(32))).expect_none(SLUG);
         assert_eq!(wall(foam(Len::sixty_fourths(32) - Len::UNIT)).findings(SLUG).len(), 1);
+    }
+
+    #[test]
+    fn a_thick_wood_panel_stands_in_for_board() {
+        let mut layers = foam(Len::ZERO);
+        layers.push(Layer::new(Material::Panel, Len::sixty_fourths(46)));
+        wall(layers.clone()).expect_none(SLUG);
+        layers[2].thickness = Len::sixty_fourths(46) - Len::UNIT;
+        assert_eq!(wall(layers).findings(SLUG).len(), 1);
     }
 
     #[test]
