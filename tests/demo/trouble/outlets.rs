@@ -66,4 +66,9 @@ fn build(b: &mut Build, walls: &[plan::ElementId]) {
     b.partition((110, 152), (200, 152));
     b.door(store, 10, 24, End::Start, Side::Right);
     b.tag((150, 140), "Store", RoomUse::Storage);
+    // A bath too full: a toilet beside a basin, and a shower that is a cupboard.
+    b.furnishing("toilet", (150, 300), Facing::SOUTH, (20, 28, 30));
+    b.furnishing("wash basin", (174, 300), Facing::SOUTH, (24, 20, 33));
+    b.furnishing("shower", (226, 300), Facing::SOUTH, (26, 30, 80));
+    b.furnishing("linen shelf", (160, 256), Facing::SOUTH, (30, 10, 60));
 }

@@ -1,7 +1,9 @@
-//! What walls, stairs, glass and the places of appliances are built like.
+//! What walls, stairs, glass and baths are built like, and where appliances stand.
 
 mod appliance_room;
 mod fireblocking;
+mod fixture_front;
+mod fixtures;
 mod foam_barrier;
 mod furring_on_concrete;
 mod glass;
@@ -9,7 +11,9 @@ mod glass_by_door;
 mod glass_in_bath;
 mod glass_low;
 mod plates_on_slab;
+mod shower_size;
 mod stair_handrail;
+mod toilet_side;
 mod under_stair;
 
 use crate::Rule;
@@ -24,5 +28,8 @@ pub(super) const RULES: &[Rule] = &[
     glass_low::RULE,
     glass_by_door::RULE,
     glass_in_bath::RULE,
+    fixture_front::RULE,
+    toilet_side::RULE,
+    shower_size::RULE,
     appliance_room::RULE,
 ];

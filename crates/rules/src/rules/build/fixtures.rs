@@ -1,0 +1,67 @@
+//! Bath fixtures, which the plan knows by the names of their boxes.
+
+use measure::Len;
+use plan::element::Furnishing;
+use plan::{Body, Element, State};
+
+use crate::Sheet;
+
+/// A kind of bath fixture.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(super) enum Fixture {
+    Toilet,
+    Basin,
+    Tub,
+    Shower,
+}
+
+impl Fixture {
+    /// By the words of a name, as the kit offers them or as others call the thing.
+    fn of(name: &str) -> Option<Fixture> {
+        let name = name.to_lowercase();
+        let has = |words: &[&str]| words.iter().any(|w| name.split(' ').any(|part| part == *w));
+        if has(&["shower"]) {
+            Some(Fixture::Shower)
+        } else if has(&["toilet", "wc"]) {
+            Some(Fixture::Toilet)
+        } else if has(&["tub", "bathtub"]) {
+            Some(Fixture::Tub)
+        } else if has(&["basin", "lavatory", "vanity"]) {
+            Some(Fixture::Basin)
+        } else {
+            None
+        }
+    }
+}
+
+/// Every new fixture of the plan.
+pub(super) fn fixtures<'a>(
+    sheet: &Sheet<'a>,
+) -> impl Iterator<Item = (&'a Element, &'a Furnishing, Fixture)> + use<'a> {
+    let all = sheet.plan().elements().iter().filter(|e| e.state == State::New);
+    all.filter_map(|e| match &e.body {
+        Body::Furnishing(f) => Some((e, f, Fixture::of(&f.name)?)),
+        _ => None,
+    })
+}
+
+/// The heights between which a thing stands in a person's way: above a mat, below the head.
+pub(super) fn heights(sheet: &Sheet<'_>) -> (Len, Len) {
+    let floor = sheet.plan().site.floor_build;
+    (floor + Len::inches(1), floor + Len::inches(60))
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn fixtures_are_known_by_their_names() {
+        assert_eq!(Fixture::of("toilet"), Some(Fixture::Toilet));
+        assert_eq!(Fixture::of("Wash basin"), Some(Fixture::Basin));
+        assert_eq!(Fixture::of("bath tub"), Some(Fixture::Tub));
+        assert_eq!(Fixture::of("corner shower"), Some(Fixture::Shower));
+        assert_eq!(Fixture::of("table"), None);
+        assert_eq!(Fixture::of("tubular shelf"), None);
+    }
+}
