@@ -28,6 +28,19 @@ fn saved(path: &Path) -> Plan {
     plan::file::read(&std::fs::read_to_string(path).expect("a file")).expect("a plan")
 }
 
+/// The lines of the files of two plans that are not in both; empty where the plans are equal.
+fn differences(one: &Plan, other: &Plan) -> String {
+    if one == other {
+        return String::new();
+    }
+    let (one, other) = (plan::file::write(one), plan::file::write(other));
+    let only = |a: &str, b: &str, mark: char| {
+        let lines = a.lines().filter(|line| !b.lines().any(|l| l == *line));
+        lines.map(|line| format!("{mark} {}\n", line.trim())).collect::<String>()
+    };
+    format!("different:\n{}{}", only(&one, &other, '+'), only(&other, &one, '-'))
+}
+
 #[test]
 #[ignore = "needs Xvfb and xdotool: run .ci/window"]
 fn the_story_from_a_blank_plan() {
@@ -46,7 +59,8 @@ fn the_story_from_a_blank_plan() {
         }
     }
     window.key("ctrl+s", 1);
-    window.wait("the plan is saved", || saved(&file) == rehearsed(&story));
+    let told = rehearsed(&story);
+    window.wait_or_say("the plan is saved", || differences(&saved(&file), &told));
 
     // All of it back, and all of it again.
     window.key("ctrl+z", 120);

@@ -237,6 +237,23 @@ impl<'a> Window<'a> {
         }
     }
 
+    /// Waits until nothing is said any more; panics with what was said last.
+    pub fn wait_or_say(&mut self, what: &str, mut says: impl FnMut() -> String) {
+        let began = Instant::now();
+        loop {
+            let said = says();
+            if said.is_empty() {
+                return;
+            }
+            assert!(
+                began.elapsed() < PATIENCE,
+                "{}: {what} does not come true\n{said}",
+                self.place
+            );
+            sleep(Duration::from_millis(50));
+        }
+    }
+
     /// The first thing on the screen that fits.
     fn thing(&self, fits: impl Fn(&Thing) -> bool) -> Thing {
         let began = Instant::now();

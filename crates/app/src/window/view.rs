@@ -2,6 +2,7 @@
 
 use depict::{Show, View as Camera};
 use editor::Hidden;
+use egui::Vec2;
 use geometry::{Bounds, Pt};
 use plan::ElementId;
 use rules::Finding;
@@ -59,8 +60,8 @@ pub struct View {
     pub camera: Camera,
     /// Show the whole plan as soon as the size of the canvas is known.
     pub fit_wanted: bool,
-    /// The camera as it was fitted last.
-    pub fitted: Option<depict::View>,
+    /// The camera as it was fitted last, and the size that the window had then.
+    pub fitted: Option<(Camera, Vec2)>,
     pub look: Look,
     off: Vec<Toggle>,
     /// The finding under the pointer in the list.

@@ -8,7 +8,7 @@ use std::sync::Arc;
 
 use depict::{Blade, Caught, Poche, Scene};
 use editor::{Dimension, DimensionId, Session, ToolKind};
-use egui::{CursorIcon, Id, Pos2, Rect, Response, Role, Sense, Stroke, Ui, WidgetInfo, pos2};
+use egui::{CursorIcon, Id, Pos2, Rect, Response, Role, Sense, Stroke, Ui, Vec2, WidgetInfo, pos2};
 use space::Facts;
 
 use super::act::Cx;
@@ -42,7 +42,7 @@ pub fn show(ui: &mut Ui, cx: &mut Cx<'_>, canvas: &mut Canvas, now: &Now<'_>, bu
     let response = ui.interact(rect, id, Sense::click_and_drag());
     ui.advance_cursor_after_rect(rect);
     response.widget_info(|| WidgetInfo::labeled(Role::Canvas, true, "Plan"));
-    place_camera(cx, rect);
+    place_camera(cx, rect, ui.ctx().content_rect().size());
     canvas.corner = rect.min;
     if !busy {
         input::take(ui, cx, canvas, &response);
@@ -187,10 +187,11 @@ fn degrees(line: &Dimension) -> Option<String> {
     })
 }
 
-fn place_camera(cx: &mut Cx<'_>, rect: Rect) {
+fn place_camera(cx: &mut Cx<'_>, rect: Rect, window: Vec2) {
     let size = (rect.width().max(1.0), rect.height().max(1.0));
-    // Nobody has moved the picture since it was fitted: it is fitted to the new size too.
-    if cx.view.fitted == Some(cx.view.camera) && cx.view.camera.size != size {
+    // Nobody has moved the picture since it was fitted: a window that grows has it fitted again. A pane that
+    // changes its width does not, for the plan would jump under the pointer.
+    if cx.view.fitted.is_some_and(|(camera, was)| camera == cx.view.camera && was != window) {
         cx.view.fit_wanted = true;
     }
     let camera = &mut cx.view.camera;
@@ -204,7 +205,7 @@ fn place_camera(cx: &mut Cx<'_>, rect: Rect) {
         cx.view.fit_wanted = false;
         let extent = depict::extent(&cx.checked.facts);
         cx.view.camera = depict::View::fit(extent, size, MARGIN);
-        cx.view.fitted = Some(cx.view.camera);
+        cx.view.fitted = Some((cx.view.camera, window));
     }
 }
 
