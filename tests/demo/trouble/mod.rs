@@ -1,4 +1,4 @@
-//! The plans in trouble: between them every rule of the first set fires. Each trouble has its own place.
+//! The plans in trouble: between them every rule in force fires. Each trouble has its own place.
 
 mod access;
 mod bedrooms;
