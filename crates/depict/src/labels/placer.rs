@@ -78,10 +78,13 @@ impl Placer {
                 let on_screen = quad
                     .iter()
                     .all(|p| p.x >= 0.0 && p.y >= 0.0 && p.x <= self.size.0 && p.y <= self.size.1);
+                if !on_screen || !self.hard.free(&quad, label.owner) {
+                    continue;
+                }
                 let inside = label.within.as_ref().is_none_or(|ring| {
                     block_corners(&form.size, spot, AIR).iter().all(|p| holds(ring, *p))
                 });
-                if !on_screen || !inside || !self.hard.free(&quad, label.owner) {
+                if !inside {
                     continue;
                 }
                 if self.soft.free(&quad, label.owner) {
