@@ -15,7 +15,7 @@ use super::files::Pending;
 use super::looking::Preview;
 use super::remedies::Remedies;
 use super::timing::Timing;
-use super::view::View;
+use super::view::{FindingKey, View};
 use super::{inspector, panes, theme, told};
 
 /// What the window starts with.
@@ -41,6 +41,8 @@ pub struct App {
     pub(super) canvas: Canvas,
     /// The dialog that is up, and those that wait behind it.
     pub(super) dialogs: Vec<Dialog>,
+    /// The reason that was written for a finding before its dialog was left.
+    pub(super) unsaid: Option<(FindingKey, String)>,
     pub(super) pending: Option<Pending>,
     pub(super) preview: Option<Preview>,
     pub(super) remedies: Remedies,
@@ -71,6 +73,7 @@ impl App {
             view: View::default(),
             canvas: Canvas::default(),
             dialogs: Vec::new(),
+            unsaid: None,
             pending: None,
             preview: None,
             remedies: Remedies::default(),
@@ -190,12 +193,7 @@ impl App {
     }
 
     /// Makes remedies while nothing moves.
-    fn try_remedies(
-        &mut self,
-        ctx: &Context,
-        checked: &editor::Checked,
-        wanted: &[super::view::FindingKey],
-    ) {
+    fn try_remedies(&mut self, ctx: &Context, checked: &editor::Checked, wanted: &[FindingKey]) {
         if self.document.session.busy() || self.preview.is_some() {
             return;
         }
@@ -215,7 +213,7 @@ impl App {
 }
 
 /// Findings above, inspector below; each with a scroll area of its own.
-fn right_pane(ui: &mut Ui, cx: &mut Cx<'_>, remedies: &Remedies) -> Vec<super::view::FindingKey> {
+fn right_pane(ui: &mut Ui, cx: &mut Cx<'_>, remedies: &Remedies) -> Vec<FindingKey> {
     let mut wanted = Vec::new();
     let height = ui.available_height();
     let inspector = Panel::bottom("inspector")

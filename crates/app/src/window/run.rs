@@ -76,7 +76,15 @@ impl App {
             Act::LookAt(bounds) => self.view.look_at(bounds),
             Act::Preview { finding, remedy } => self.start_preview(finding, remedy),
             Act::EndPreview => self.preview = None,
-            Act::Show(dialog) => self.dialogs.push(dialog),
+            Act::Show(mut dialog) => {
+                // What was written before the dialog was left is there again.
+                if let Dialog::SetAside { finding, reason, .. } = &mut dialog
+                    && let Some((_, unsaid)) = self.unsaid.take_if(|(of, _)| of == finding)
+                {
+                    *reason = unsaid;
+                }
+                self.dialogs.push(dialog);
+            }
             Act::Paste(text) => {
                 if let Err(why) = self.document.session.paste(&text) {
                     self.notice = Some(why);
@@ -174,6 +182,9 @@ impl App {
         // A list of recovery copies stays up until it is empty or left.
         let Some(dialog) = self.dialogs.pop() else { return };
         match (answer, dialog) {
+            (Answer::Leave, Dialog::SetAside { finding, reason, .. }) if !reason.is_empty() => {
+                self.unsaid = Some((finding, reason));
+            }
             (Answer::Leave, _) => {}
             (Answer::Save(then), _) => self.save(ctx, then),
             (Answer::DontSave(then), _) => self.go_on(ctx, then),
