@@ -19,7 +19,7 @@ mod trial;
 
 pub use book::{
     Book, BookError, Clause, Entry, Figure, Layer, Limit, Locality, MODEL_CODE, faults, localities,
-    locality, read_amendments, unknown_place,
+    locality, place_name, read_amendments, unknown_place,
 };
 pub use check::{check, check_with_keep_clears};
 pub use explain::{explain, explain_markdown};

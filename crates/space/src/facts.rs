@@ -3,7 +3,7 @@
 use std::sync::Arc;
 
 use geometry::{Bounds, Grid, Pt};
-use plan::{ElementId, Plan};
+use plan::{Body, ElementId, Plan};
 
 use crate::walls::Cuts;
 use crate::{OpeningFacts, OverheadFacts, Room, RoomIndex, Solid, WallFacts};
@@ -60,6 +60,12 @@ impl Facts {
 
     pub fn opening(&self, id: ElementId) -> Option<&OpeningFacts> {
         self.openings.binary_search_by_key(&id, |o| o.id).ok().map(|i| &self.openings[i])
+    }
+
+    /// Whether an element is a door or a cased opening.
+    pub fn is_door(&self, id: ElementId) -> bool {
+        let body = self.plan.get(id).map(|e| &e.body);
+        matches!(body, Some(Body::Opening(o)) if o.door().is_some())
     }
 
     pub fn overhead(&self, id: ElementId) -> Option<&OverheadFacts> {

@@ -2,7 +2,7 @@
 
 use geometry::{Pt, Ring, Seg, nearest_on};
 use measure::Len;
-use plan::{Body, ElementId};
+use plan::element::Side;
 
 use crate::{Facts, OpeningFacts, Room};
 
@@ -82,15 +82,10 @@ pub fn wall_spaces(facts: &Facts, room: &Room) -> Vec<WallSpace> {
     let doors: Vec<&OpeningFacts> = room
         .openings
         .iter()
-        .filter(|id| is_door(facts, **id))
+        .filter(|id| facts.is_door(**id))
         .filter_map(|id| facts.opening(*id))
         .collect();
     room.shape.rings().flat_map(|ring| of_ring(ring, &doors)).collect()
-}
-
-fn is_door(facts: &Facts, id: ElementId) -> bool {
-    let body = facts.plan.get(id).map(|e| &e.body);
-    matches!(body, Some(Body::Opening(o)) if o.door().is_some())
 }
 
 /// A doorway on an edge of the outline, as distances from the edge's start.
@@ -125,8 +120,8 @@ fn of_ring(ring: &Ring, doors: &[&OpeningFacts]) -> Vec<WallSpace> {
 fn cuts(edge: Seg, doors: &[&OpeningFacts]) -> Vec<Cut> {
     let mut cuts: Vec<Cut> = doors
         .iter()
-        .flat_map(|d| [[d.quad[0], d.quad[1]], [d.quad[2], d.quad[3]]])
-        .filter_map(|jambs| cut(edge, jambs))
+        .flat_map(|d| [Side::Right, Side::Left].map(|side| d.face(side)))
+        .filter_map(|jambs| cut(edge, [jambs.a, jambs.b]))
         .collect();
     cuts.sort_unstable();
     let mut joined: Vec<Cut> = Vec::new();

@@ -81,6 +81,17 @@ pub fn faults(site: &Site) -> Vec<String> {
     faults
 }
 
+/// The name of the code that is in force for a plan besides its edition: what [`Book::place`] of it says.
+pub fn place_name(site: &Site) -> String {
+    let place = locality(&site.place).map(|l| l.layer.place.as_str());
+    match (place, site.amendments.is_empty()) {
+        (None, true) => MODEL_CODE.to_owned(),
+        (Some(place), true) => place.to_owned(),
+        (None, false) => "amended in the plan".to_owned(),
+        (Some(place), false) => format!("{place}, amended in the plan"),
+    }
+}
+
 /// Says that no place has this key, and which there are.
 pub fn unknown_place(key: &str) -> String {
     let known: Vec<&str> = localities().iter().map(|p| p.key).collect();
@@ -101,10 +112,7 @@ impl Book {
             book.layers.push(Arc::clone(&place.layer));
         }
         if !site.amendments.is_empty() {
-            let name = match book.place() {
-                MODEL_CODE => "amended in the plan".to_owned(),
-                place => format!("{place}, amended in the plan"),
-            };
+            let name = place_name(site);
             book.layers.push(Arc::new(Layer::of_plan(model(), &name, &site.amendments).0));
         }
         book

@@ -2,7 +2,7 @@
 
 use egui::{Button, MenuBar, RichText, Ui};
 use plan::House;
-use rules::{Book, MODEL_CODE};
+use rules::MODEL_CODE;
 
 use super::super::act::{Act, Cx};
 use super::super::commands::{self, Command, Menu, Now};
@@ -71,8 +71,7 @@ fn facts(ui: &mut Ui, cx: &mut Cx<'_>) {
         House::New => "new house",
         House::Existing => "existing house",
     };
-    let book = Book::of(site);
-    let place = match book.place() {
+    let place = match rules::place_name(site).as_str() {
         MODEL_CODE => String::new(),
         place => format!(", {place}"),
     };

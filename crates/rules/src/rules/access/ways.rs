@@ -72,11 +72,7 @@ impl Ways {
 }
 
 fn links(sheet: &Sheet<'_>) -> Vec<Link> {
-    let is_door = |id: ElementId| match sheet.plan().get(id).map(|e| &e.body) {
-        Some(Body::Opening(o)) => o.door().is_some(),
-        _ => false,
-    };
-    let openings = sheet.facts.openings.iter().filter(|o| is_door(o.id));
+    let openings = sheet.facts.openings.iter().filter(|o| sheet.facts.is_door(o.id));
     openings
         .map(|o| Link { door: o.id, clear: o.clear_width, left: o.left, right: o.right })
         .collect()

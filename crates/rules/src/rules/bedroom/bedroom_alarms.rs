@@ -3,7 +3,7 @@
 use plan::element::{RoomUse, ServiceKind};
 use space::Room;
 
-use crate::rules::electrical::devices::{drawn, in_room};
+use crate::rules::electrical::devices::{behind_door, drawn, in_room};
 
 use crate::rules::rooms::words::{capital, room_called, room_elements};
 use crate::{Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
@@ -54,12 +54,8 @@ pub(super) struct Alarms {
 }
 
 pub(super) fn alarms(sheet: &Sheet<'_>, room: &Room) -> Alarms {
-    let has = |room| !in_room(sheet, ServiceKind::SmokeAlarm, room).is_empty();
-    let outside = room.openings.iter().filter_map(|id| sheet.facts.opening(*id)).any(|door| {
-        let sides = [door.left, door.right].into_iter().flatten();
-        sides.filter(|side| *side != room.index).any(has)
-    });
-    Alarms { inside: has(room.index), outside }
+    let inside = !in_room(sheet, ServiceKind::SmokeAlarm, room.index).is_empty();
+    Alarms { inside, outside: behind_door(sheet, ServiceKind::SmokeAlarm, room) }
 }
 
 fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {

@@ -1,12 +1,19 @@
 //! Glass of a room against its floor.
 
 use measure::{Area, Len};
+use plan::element::Window;
 use space::{Facts, Room};
 
-use crate::{Limit, Sheet};
+use crate::rules::rooms::words::{capital, room_called, room_elements};
+use crate::{Finding, Limit, Phrase, Place, Quantity, Severity, Sheet};
 
 /// The frames of the windows of a room that lead outdoors: the glass is smaller.
 pub(super) fn frames(facts: &Facts, room: &Room) -> Area {
+    frames_of(facts, room, |_| true)
+}
+
+/// The frames of those that one looks for.
+pub(crate) fn frames_of(facts: &Facts, room: &Room, wanted: impl Fn(&Window) -> bool) -> Area {
     facts
         .openings
         .iter()
@@ -15,8 +22,39 @@ pub(super) fn frames(facts: &Facts, room: &Room) -> Area {
             plan::Body::Opening(opening) => opening.window(),
             _ => None,
         })
+        .filter(|w| wanted(w))
         .map(|w| Area::of_rect(w.frame_width.max(Len::ZERO), w.frame_height.max(Len::ZERO)))
         .sum()
+}
+
+const WHY: &str = "The windows are too small to light and air the room by themselves: it needs artificial light and \
+                   mechanical ventilation instead, as the code describes them.";
+
+/// The finding about a room whose frames are too small for its floor.
+pub(super) fn little_daylight(
+    sheet: &Sheet<'_>,
+    room: &Room,
+    slug: &'static str,
+) -> Option<Finding> {
+    let limit = limit(sheet, room);
+    let measured = frames(sheet.facts, room);
+    if measured >= limit.value {
+        return None;
+    }
+    let title = format!("{} has little daylight", capital(&room_called(room)));
+    Some(
+        Finding::new(
+            Severity::Verify,
+            limit.citation,
+            slug,
+            room_elements(room),
+            Phrase::text(title),
+            WHY,
+        )
+        .figures(Quantity::Area(measured), Quantity::Area(limit.value))
+        .assuming("artificial light and mechanical ventilation stand in for the window")
+        .at(Place::Area(room.shape.outer.clone())),
+    )
 }
 
 /// The least glass of a room, rounded up.

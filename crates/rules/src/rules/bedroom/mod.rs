@@ -5,7 +5,7 @@ mod bedroom_light;
 mod demands;
 #[cfg(test)]
 mod demands_tests;
-mod glazing;
+pub(crate) mod glazing;
 mod reads_as_bedroom;
 mod room_daylight;
 

@@ -104,11 +104,6 @@ fn opens_to<'a>(
     sheet: &Sheet<'a>,
     room: RoomIndex,
 ) -> impl Iterator<Item = &'a OpeningFacts> + use<'a> {
-    let plan = sheet.plan();
-    let door = move |id: ElementId| match plan.get(id).map(|e| &e.body) {
-        Some(Body::Opening(o)) => o.door().is_some(),
-        _ => false,
-    };
     let between = |o: &&OpeningFacts| o.left.is_some() && o.right.is_some() && o.left != o.right;
     let facts = sheet.facts;
     facts
@@ -117,7 +112,7 @@ fn opens_to<'a>(
         .iter()
         .filter_map(|id| facts.opening(*id))
         .filter(between)
-        .filter(move |o| door(o.id))
+        .filter(move |o| facts.is_door(o.id))
 }
 
 fn has_leaf(sheet: &Sheet<'_>, opening: &OpeningFacts) -> bool {

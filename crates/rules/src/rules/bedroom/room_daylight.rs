@@ -1,12 +1,10 @@
 //! A room to live in, other than a sleeping room, with too little glass for its floor.
 
 use plan::element::RoomUse;
-use space::Room;
 
-use super::glazing::{frames, limit};
+use super::glazing::little_daylight;
 use crate::rules::rooms::uses::habitable;
-use crate::rules::rooms::words::{capital, room_called, room_elements};
-use crate::{Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
+use crate::{Finding, Group, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "room-daylight",
@@ -43,32 +41,10 @@ A larger window, or light and ventilation.
     remedies: None,
 };
 
-const WHY: &str = "The windows are too small to light and air the room by themselves: it needs artificial light and \
-                   mechanical ventilation instead, as the code describes them.";
-
 fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
-    let asked = |r: &&Room| habitable(r.room_use) && r.room_use != RoomUse::Bedroom;
-    for room in sheet.facts.rooms.iter().filter(asked) {
-        let limit = limit(sheet, room);
-        let measured = frames(sheet.facts, room);
-        if measured >= limit.value {
-            continue;
-        }
-        let title = format!("{} has little daylight", capital(&room_called(room)));
-        out.push(
-            Finding::new(
-                Severity::Verify,
-                limit.citation,
-                RULE.slug,
-                room_elements(room),
-                Phrase::text(title),
-                WHY,
-            )
-            .figures(Quantity::Area(measured), Quantity::Area(limit.value))
-            .assuming("artificial light and mechanical ventilation stand in for the window")
-            .at(Place::Area(room.shape.outer.clone())),
-        );
-    }
+    let rooms = &sheet.facts.rooms;
+    let asked = rooms.iter().filter(|r| habitable(r.room_use) && r.room_use != RoomUse::Bedroom);
+    out.extend(asked.filter_map(|room| little_daylight(sheet, room, RULE.slug)));
 }
 
 #[cfg(test)]

@@ -1,7 +1,6 @@
 //! A window beside a door.
 
 use measure::Len;
-use plan::Body;
 use space::OpeningFacts;
 
 use super::glass::{bottom, new_windows};
@@ -48,8 +47,11 @@ fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
         if bottom(sheet, window) >= sheet.book.length("glass-by-door-bottom") {
             continue;
         }
-        let doors =
-            sheet.facts.openings.iter().filter(|o| o.host == facts.host && is_door(sheet, o));
+        let doors = sheet
+            .facts
+            .openings
+            .iter()
+            .filter(|o| o.host == facts.host && sheet.facts.is_door(o.id));
         let near = doors.map(|d| (between(facts, d), d)).min_by_key(|(gap, d)| (*gap, d.id));
         let Some((gap, door)) = near.filter(|(gap, _)| *gap < limit.value) else { continue };
         let title = format!(
@@ -71,11 +73,6 @@ fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
             .at(Place::Span(facts.line.a, facts.line.b)),
         );
     }
-}
-
-fn is_door(sheet: &Sheet<'_>, opening: &OpeningFacts) -> bool {
-    let body = sheet.plan().get(opening.id).map(|e| &e.body);
-    matches!(body, Some(Body::Opening(o)) if o.door().is_some())
 }
 
 /// The wall between two openings of one wall.

@@ -1,7 +1,6 @@
 //! A window of a bath.
 
 use plan::element::RoomUse;
-use space::RoomIndex;
 
 use super::glass::{bottom, new_windows};
 use crate::rules::rooms::words::{called, capital};
@@ -42,10 +41,8 @@ const WHY: &str = "A wet floor, and glass within an arm's reach.";
 
 fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
     let limit = sheet.book.len("glass-in-bath");
-    let bath = |room: Option<RoomIndex>| {
-        room.is_some_and(|i| sheet.facts.room(i).room_use == RoomUse::Bath)
-    };
-    for (facts, window) in new_windows(sheet).filter(|(o, _)| bath(o.left) || bath(o.right)) {
+    let bath = |r| sheet.facts.room(r).room_use == RoomUse::Bath;
+    for (facts, window) in new_windows(sheet).filter(|(o, _)| o.rooms().any(bath)) {
         let low = bottom(sheet, window);
         if low >= limit.value {
             continue;

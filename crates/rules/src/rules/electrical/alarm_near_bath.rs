@@ -80,12 +80,7 @@ fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
 fn bath_doors<'a>(sheet: &Sheet<'a>) -> impl Iterator<Item = &'a OpeningFacts> + use<'a> {
     let facts = sheet.facts;
     facts.openings.iter().filter(move |o| {
-        let bath = |room: Option<space::RoomIndex>| {
-            room.is_some_and(|i| facts.room(i).room_use == RoomUse::Bath)
-        };
-        let body = facts.plan.get(o.id).map(|e| &e.body);
-        let door = matches!(body, Some(plan::Body::Opening(o)) if o.door().is_some());
-        door && (bath(o.left) || bath(o.right))
+        facts.is_door(o.id) && o.rooms().any(|r| facts.room(r).room_use == RoomUse::Bath)
     })
 }
 

@@ -1,11 +1,9 @@
 //! A bath that nothing airs.
 
-use measure::{Area, Len};
-use plan::Body;
-use plan::element::{RoomUse, ServiceKind, WindowOperation};
-use space::Room;
+use plan::element::{RoomUse, ServiceKind, Window, WindowOperation};
 
 use super::devices::{in_room, was_there};
+use crate::rules::bedroom::glazing::frames_of;
 use crate::rules::rooms::words::{capital, room_called, room_elements};
 use crate::{Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
 
@@ -47,7 +45,8 @@ fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
     let limit = sheet.book.area("bath-window");
     let baths = sheet.facts.rooms.iter().filter(|r| r.room_use == RoomUse::Bath);
     for bath in baths.filter(|r| !was_there(sheet, r)) {
-        let window = window(sheet, bath);
+        let opens = |w: &Window| w.operation != WindowOperation::Fixed;
+        let window = frames_of(sheet.facts, bath, opens);
         if window >= limit.value || !in_room(sheet, ServiceKind::ExhaustFan, bath.index).is_empty()
         {
             continue;
@@ -72,25 +71,11 @@ fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
     }
 }
 
-/// The frames of the windows that open and lead outdoors.
-fn window(sheet: &Sheet<'_>, bath: &Room) -> Area {
-    let openings = bath.openings.iter().filter_map(|id| sheet.facts.opening(*id));
-    openings
-        .filter(|o| o.outside)
-        .filter_map(|o| match &sheet.plan().get(o.id)?.body {
-            Body::Opening(opening) => opening.window(),
-            _ => None,
-        })
-        .filter(|w| w.operation != WindowOperation::Fixed)
-        .map(|w| Area::of_rect(w.frame_width.max(Len::ZERO), w.frame_height.max(Len::ZERO)))
-        .sum()
-}
-
 #[cfg(test)]
 mod tests {
     use geometry::Facing;
+    use measure::Len;
     use plan::Edition;
-    use plan::element::Window;
 
     use super::*;
     use crate::rules::way_out::sample::{good_window, with_window};

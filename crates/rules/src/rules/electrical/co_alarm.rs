@@ -1,9 +1,8 @@
 //! Bedrooms and fuel without a carbon monoxide alarm.
 
 use plan::element::{RoomUse, ServiceKind};
-use space::Room;
 
-use super::devices::{drawn, in_room};
+use super::devices::{behind_door, drawn};
 use crate::rules::rooms::words::{capital, room_called, room_elements};
 use crate::{Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
 
@@ -51,7 +50,7 @@ fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
     }
     let some = drawn(sheet, ServiceKind::CoAlarm);
     for room in sheet.facts.rooms.iter().filter(|r| r.room_use == RoomUse::Bedroom) {
-        if alarm_outside(sheet, room) {
+        if behind_door(sheet, ServiceKind::CoAlarm, room) {
             continue;
         }
         let (severity, measured) = match some {
@@ -72,17 +71,6 @@ fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
         .at(Place::Point(room.label_at));
         out.push(if some { finding.assuming("every alarm is drawn") } else { finding });
     }
-}
-
-/// Whether one is in a room or hall behind one of the room's doors.
-fn alarm_outside(sheet: &Sheet<'_>, room: &Room) -> bool {
-    room.openings.iter().filter_map(|id| sheet.facts.opening(*id)).any(|door| {
-        [door.left, door.right]
-            .into_iter()
-            .flatten()
-            .filter(|side| *side != room.index)
-            .any(|side| !in_room(sheet, ServiceKind::CoAlarm, side).is_empty())
-    })
 }
 
 #[cfg(test)]

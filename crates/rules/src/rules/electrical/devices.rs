@@ -6,7 +6,8 @@ use plan::element::{Mount, ServiceKind, ServicePoint};
 use plan::{Element, State};
 use space::{Room, RoomIndex};
 
-use crate::Sheet;
+use crate::rules::rooms::words::{capital, room_called, room_elements};
+use crate::{Citation, Finding, Phrase, Place, Quantity, Severity, Sheet};
 
 /// From its wall to a point that is surely in its room.
 const BEFORE: Len = Len::inches(4);
@@ -44,6 +45,33 @@ pub(crate) fn in_room<'a>(
     room: RoomIndex,
 ) -> Vec<(&'a Element, &'a ServicePoint)> {
     of_kind(sheet, kind).filter(|(_, s)| room_of(sheet, s) == Some(room)).collect()
+}
+
+/// Whether a device of a kind is in a room or hall on the other side of one of the room's doors.
+pub(crate) fn behind_door(sheet: &Sheet<'_>, kind: ServiceKind, room: &Room) -> bool {
+    room.openings.iter().filter_map(|id| sheet.facts.opening(*id)).any(|door| {
+        door.rooms().filter(|r| *r != room.index).any(|r| !in_room(sheet, kind, r).is_empty())
+    })
+}
+
+/// The finding that a room has none of what it should have one of.
+pub(super) fn none_in_room(
+    room: &Room,
+    (slug, citation): (&'static str, Citation),
+    lacks: &str,
+    why: &'static str,
+) -> Finding {
+    let title = format!("{} {lacks}", capital(&room_called(room)));
+    Finding::new(
+        Severity::Correction,
+        citation,
+        slug,
+        room_elements(room),
+        Phrase::text(title),
+        why,
+    )
+    .figures(Quantity::Words("none".to_owned()), Quantity::Words("one".to_owned()))
+    .at(Place::Point(room.label_at))
 }
 
 /// Whether a room was there before the work: its wiring is left as it is.

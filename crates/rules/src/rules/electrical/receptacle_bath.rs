@@ -2,9 +2,8 @@
 
 use plan::element::{RoomUse, ServiceKind};
 
-use super::devices::{drawn, in_room, was_there};
-use crate::rules::rooms::words::{capital, room_called, room_elements};
-use crate::{Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
+use super::devices::{drawn, in_room, none_in_room, was_there};
+use crate::{Finding, Group, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "receptacle-bath",
@@ -48,19 +47,12 @@ fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
         if !in_room(sheet, ServiceKind::Receptacle, bath.index).is_empty() {
             continue;
         }
-        let title = format!("{} has no receptacle", capital(&room_called(bath)));
-        out.push(
-            Finding::new(
-                Severity::Correction,
-                sheet.book.cite("receptacle-bath"),
-                RULE.slug,
-                room_elements(bath),
-                Phrase::text(title),
-                WHY,
-            )
-            .figures(Quantity::Words("none".to_owned()), Quantity::Words("one".to_owned()))
-            .at(Place::Point(bath.label_at)),
-        );
+        out.push(none_in_room(
+            bath,
+            (RULE.slug, sheet.book.cite("receptacle-bath")),
+            "has no receptacle",
+            WHY,
+        ));
     }
 }
 

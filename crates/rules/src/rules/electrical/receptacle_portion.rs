@@ -2,9 +2,8 @@
 
 use plan::element::{RoomUse, ServiceKind};
 
-use super::devices::{drawn, in_room};
-use crate::rules::rooms::words::{capital, room_called, room_elements};
-use crate::{Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
+use super::devices::{drawn, in_room, none_in_room};
+use crate::{Finding, Group, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "receptacle-portion",
@@ -50,19 +49,12 @@ fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
         if !in_room(sheet, ServiceKind::Receptacle, room.index).is_empty() {
             continue;
         }
-        let title = format!("{} has no receptacle", capital(&room_called(room)));
-        out.push(
-            Finding::new(
-                Severity::Correction,
-                sheet.book.cite("receptacle-portion"),
-                RULE.slug,
-                room_elements(room),
-                Phrase::text(title),
-                WHY,
-            )
-            .figures(Quantity::Words("none".to_owned()), Quantity::Words("one".to_owned()))
-            .at(Place::Point(room.label_at)),
-        );
+        out.push(none_in_room(
+            room,
+            (RULE.slug, sheet.book.cite("receptacle-portion")),
+            "has no receptacle",
+            WHY,
+        ));
     }
 }
 

@@ -2,10 +2,9 @@
 
 use plan::element::{RoomUse, ServiceKind};
 
-use super::devices::{drawn, in_room, was_there};
+use super::devices::{drawn, in_room, none_in_room, was_there};
 use crate::rules::rooms::uses::habitable;
-use crate::rules::rooms::words::{capital, room_called, room_elements};
-use crate::{Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
+use crate::{Finding, Group, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "room-light",
@@ -57,17 +56,8 @@ fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
         if !in_room(sheet, ServiceKind::Light, room.index).is_empty() {
             continue;
         }
-        let title = format!("{} has no light", capital(&room_called(room)));
-        let finding = Finding::new(
-            Severity::Correction,
-            sheet.book.cite("room-light"),
-            RULE.slug,
-            room_elements(room),
-            Phrase::text(title),
-            WHY,
-        )
-        .figures(Quantity::Words("none".to_owned()), Quantity::Words("one".to_owned()))
-        .at(Place::Point(room.label_at));
+        let finding =
+            none_in_room(room, (RULE.slug, sheet.book.cite("room-light")), "has no light", WHY);
         let by_receptacle = habitable(room.room_use) && room.room_use != RoomUse::Kitchen;
         out.push(match by_receptacle {
             true => finding.assuming("no receptacle of the room is switched in place of a light"),

@@ -2,10 +2,9 @@
 
 use plan::element::ServiceKind;
 
-use super::devices::{drawn, in_room, was_there};
+use super::devices::{drawn, in_room, none_in_room, was_there};
 use super::room_light::lit;
-use crate::rules::rooms::words::{capital, room_called, room_elements};
-use crate::{Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
+use crate::{Finding, Group, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "room-switch",
@@ -50,20 +49,13 @@ fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
         if !has(ServiceKind::Light) || has(ServiceKind::Switch) {
             continue;
         }
-        let title = format!("{} has a light without a switch", capital(&room_called(room)));
-        out.push(
-            Finding::new(
-                Severity::Verify,
-                sheet.book.cite("room-light"),
-                RULE.slug,
-                room_elements(room),
-                Phrase::text(title),
-                WHY,
-            )
-            .figures(Quantity::Words("none".to_owned()), Quantity::Words("one".to_owned()))
-            .assuming("no sensor or switch elsewhere controls the light")
-            .at(Place::Point(room.label_at)),
+        let finding = none_in_room(
+            room,
+            (RULE.slug, sheet.book.cite("room-light")),
+            "has a light without a switch",
+            WHY,
         );
+        out.push(finding.assuming("no sensor or switch elsewhere controls the light"));
     }
 }
 
