@@ -191,7 +191,8 @@ fn place_camera(cx: &mut Cx<'_>, rect: Rect, window: Vec2) {
     let size = (rect.width().max(1.0), rect.height().max(1.0));
     // Nobody has moved the picture since it was fitted: a window that grows has it fitted again. A pane that
     // changes its width does not, for the plan would jump under the pointer.
-    if cx.view.fitted.is_some_and(|(camera, was)| camera == cx.view.camera && was != window) {
+    let fitted = cx.view.fitted.filter(|(camera, _)| *camera == cx.view.camera);
+    if fitted.is_some_and(|(_, was)| was != window) {
         cx.view.fit_wanted = true;
     }
     let camera = &mut cx.view.camera;
@@ -200,6 +201,7 @@ fn place_camera(cx: &mut Cx<'_>, rect: Rect, window: Vec2) {
     if camera.size != size {
         *camera = camera.panned(-shift.0, -shift.1);
         camera.size = size;
+        cx.view.fitted = fitted.map(|(_, was)| (*camera, was));
     }
     if cx.view.fit_wanted {
         cx.view.fit_wanted = false;
