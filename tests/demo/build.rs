@@ -39,7 +39,7 @@ impl Build {
     pub fn add(&mut self, state: State, body: Body) -> ElementId {
         let id = self.plan.next_ids(1).next().expect("an id");
         let word = body.word().to_owned();
-        self.plan = match self.plan.with(&Edit::Add(Draft { state, body })) {
+        self.plan = match self.plan.with(&Edit::Add(Draft::new(state, body))) {
             Ok(plan) => plan,
             Err(e) => panic!("{word}: {e}"),
         };

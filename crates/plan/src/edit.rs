@@ -61,7 +61,9 @@ impl Plan {
         }
         let id = ElementId(self.next_id);
         self.next_id = self.next_id.checked_add(1).ok_or(full)?;
-        self.elements.put(Element { id, state: draft.state, body: draft.body.clone() });
+        let Draft { state, body, mut details } = draft.clone();
+        details.keep_fitting(&body);
+        self.elements.put(Element { id, state, body, details });
         touched.elements.insert(id);
         Ok(())
     }
@@ -70,8 +72,10 @@ impl Plan {
         let before = self.get(element.id).ok_or(EditError::Missing { id: element.id })?;
         let is_service = |body: &Body| matches!(body, Body::Service(_));
         touched.lost_service |= is_service(&before.body) && !is_service(&element.body);
-        self.elements.put(element.clone());
+        let mut element = element.clone();
+        element.details.keep_fitting(&element.body);
         touched.elements.insert(element.id);
+        self.elements.put(element);
         Ok(())
     }
 
@@ -90,7 +94,7 @@ impl Plan {
             Body::Service(s) if s.serves.is_some_and(|id| gone.contains(&id)) => {
                 let mut free = s.clone();
                 free.serves = None;
-                Some(Element { body: Body::Service(free), ..*e })
+                Some(Element { body: Body::Service(free), ..e.clone() })
             }
             _ => None,
         });

@@ -1,9 +1,10 @@
 //! Why an edit can't be made.
 
-use measure::Len;
+use measure::{Len, System};
 
 use crate::ElementId;
 use crate::bounds::{Bound, CountBound, TextBound, both};
+use crate::detail::{Detail, Value};
 
 /// Why an edit can't be made. `Display` says what, where and what to do.
 ///
@@ -58,6 +59,10 @@ pub enum EditError {
     NoRoomOnHost { host: String },
     #[error("The finding \"{rule}\" is not set aside.")]
     NotSetAside { rule: String },
+    #[error("{who}: the detail \"{detail}\" does not belong there; take it out.")]
+    DetailMisfit { who: String, detail: &'static str },
+    #[error("{who}: the detail \"{}\" can't be {}. {}", .detail.slug, .detail.say(*.value, System::Imperial), .detail.accepted(System::Imperial))]
+    DetailValue { who: String, detail: &'static Detail, value: Value },
     #[error("There are more amendments than the {most} that a plan can hold.")]
     TooManyAmendments { most: u32 },
     #[error("The limit \"{limit}\" is amended twice; keep one of the two.")]

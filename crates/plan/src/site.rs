@@ -3,6 +3,8 @@
 use measure::Len;
 use serde::{Deserialize, Serialize};
 
+use crate::detail::Details;
+
 /// Edition of the residential code.
 #[derive(
     Clone, Copy, Debug, Default, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize,
@@ -51,6 +53,8 @@ pub struct Site {
     pub place: String,
     /// Amendments of the user's own, on top of the place's. One limit is amended at most once.
     pub amendments: Vec<Amendment>,
+    /// What is stated of the house and its site.
+    pub details: Details,
 }
 
 /// A limit of the model code that is another one here. The code book knows the limits and their units;
@@ -77,6 +81,7 @@ impl Default for Site {
             sprinklers: false,
             place: String::new(),
             amendments: Vec::new(),
+            details: Details::default(),
         }
     }
 }

@@ -9,7 +9,7 @@ use plan::{CeilingBuild, Draft, Edit, EditError, ElementId, Plan, Site, State, s
 type Make = Box<dyn Fn(Len) -> Edit>;
 
 fn add(body: Body) -> Edit {
-    Edit::Add(Draft { state: State::New, body })
+    Edit::Add(Draft::new(State::New, body))
 }
 
 fn body(bound: Bound, start: &Body, set: impl Fn(&mut Body, Len) + 'static) -> (Bound, Make) {

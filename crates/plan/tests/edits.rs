@@ -10,7 +10,7 @@ use plan::{
 const SOUTH: ElementId = ElementId(1);
 
 fn add(body: Body) -> Edit {
-    Edit::Add(Draft { state: State::New, body })
+    Edit::Add(Draft::new(State::New, body))
 }
 
 fn refusal(plan: &Plan, edit: &Edit) -> String {

@@ -21,7 +21,7 @@ fn main() {
 const CELL: i32 = 132;
 
 fn put(plan: &Plan, state: State, body: Body) -> Plan {
-    plan.with(&Edit::Add(Draft { state, body })).expect("a good element")
+    plan.with(&Edit::Add(Draft::new(state, body))).expect("a good element")
 }
 
 fn shell(plan: Plan, width: i32, depth: i32) -> Plan {

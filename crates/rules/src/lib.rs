@@ -3,6 +3,7 @@
 //! A rule measures nothing by itself: distances and areas are functions of `space`. Limits come from
 //! the code book with their citation. This crate knows no drawing, no egui and no clock.
 
+mod answer;
 mod book;
 mod check;
 mod explain;

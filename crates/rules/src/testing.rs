@@ -11,6 +11,7 @@ use std::sync::Arc;
 
 use geometry::{Facing, Pt};
 use measure::{Len, System};
+use plan::detail::{Detail, Value};
 use plan::element::{
     Column, ColumnShape, Door, DoorOperation, End, Furnishing, Furring, Justify, Opening,
     OpeningKind, Overhead, OverheadKind, OverheadShape, Partition, RoomTag, RoomUse, ServiceKind,
@@ -72,7 +73,7 @@ impl Sample {
     /// Adds any element.
     pub fn add(mut self, state: State, body: Body) -> Sample {
         self.last = self.plan.next_ids(1).next().expect("an id");
-        self.edit(&Edit::Add(Draft { state, body }))
+        self.edit(&Edit::Add(Draft::new(state, body)))
     }
 
     pub fn edit(mut self, edit: &Edit) -> Sample {
@@ -113,6 +114,16 @@ impl Sample {
     /// The element added last is new.
     pub fn fresh(self) -> Sample {
         self.tune(|e| e.state = State::New)
+    }
+
+    /// States a detail of the element added last.
+    pub fn state(self, detail: &'static Detail, value: Value) -> Sample {
+        self.tune(|e| e.details.set(detail, Some(value)))
+    }
+
+    /// States a detail of the site.
+    pub fn state_site(self, detail: &'static Detail, value: Value) -> Sample {
+        self.site(|s| s.details.set(detail, Some(value)))
     }
 
     pub fn site(mut self, change: impl FnOnce(&mut Site)) -> Sample {

@@ -25,7 +25,7 @@ fn cellar() -> Plan {
             thickness: Len::inches(8),
             height: Len::inches(93),
         };
-        Edit::Add(Draft { state: State::Existing, body: Body::Shell(wall) })
+        Edit::Add(Draft::new(State::Existing, Body::Shell(wall)))
     });
     let panel = ServicePoint::usual(ServiceKind::Panel, Pt::inches(240, 96), Facing::WEST);
     // The right face lies 34 in from the wall: 30 in from the panel's front, 36 in are required.
@@ -34,8 +34,8 @@ fn cellar() -> Plan {
         Pt::at(Len::inches(206) - Len::sixty_fourths(144), Len::inches(144)),
     );
     let rest = [
-        Draft { state: State::Existing, body: Body::Service(panel) },
-        Draft { state: State::New, body: Body::Partition(wall) },
+        Draft::new(State::Existing, Body::Service(panel)),
+        Draft::new(State::New, Body::Partition(wall)),
     ];
     let edits: Vec<Edit> = shell.chain(rest.map(Edit::Add)).collect();
     Plan::default().with(&Edit::Batch(edits)).expect("the plan is sound")
@@ -353,7 +353,7 @@ fn a_place_and_an_amendment_are_chosen_in_the_site_facts() {
 fn two_uses_are_compared_and_one_is_chosen_in_one_step() {
     let tag =
         RoomTag { at: Pt::inches(100, 96), room_use: RoomUse::Office, name: "Study".to_owned() };
-    let edit = Edit::Add(Draft { state: State::New, body: Body::RoomTag(tag) });
+    let edit = Edit::Add(Draft::new(State::New, Body::RoomTag(tag)));
     let mut desk = desk(&cellar().with(&edit).expect("the plan is sound"));
     desk.select("room tag R7");
     desk.button("Compare two uses…");
@@ -384,7 +384,7 @@ fn every_kind_of_element_shows_its_values() {
         Body::Note(Note { at, text: "Paint tested".to_owned() }),
         Body::RoomTag(RoomTag { at, room_use: RoomUse::Mechanical, name: String::new() }),
     ];
-    let edits = bodies.map(|body| Edit::Add(Draft { state: State::New, body }));
+    let edits = bodies.map(|body| Edit::Add(Draft::new(State::New, body)));
     let plan = cellar().with(&Edit::Batch(edits.to_vec())).expect("the plan is sound");
     let mut desk = desk(&plan);
     let headings = ["Foundation wall F4", "Electrical panel S5", "Partition W6", "Column C7"];

@@ -10,7 +10,7 @@ use super::*;
 
 fn plan_with_note(text: &str) -> Plan {
     let note = Note { at: Pt::inches(12, 24), text: text.to_owned() };
-    let draft = Draft { state: State::New, body: Body::Note(note) };
+    let draft = Draft::new(State::New, Body::Note(note));
     Plan::default().with(&Edit::Add(draft)).expect("a note can be added")
 }
 

@@ -214,7 +214,7 @@ mod tests {
     fn changed() -> Document {
         let mut document = Document::empty();
         let note = Note { at: Pt::inches(1, 2), text: "damp corner".into() };
-        let draft = Draft { state: State::New, body: Body::Note(note) };
+        let draft = Draft::new(State::New, Body::Note(note));
         let session: &mut Session = &mut document.session;
         session.apply("Add a note", &Edit::Add(draft)).expect("a note can be added");
         document

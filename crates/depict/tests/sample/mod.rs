@@ -16,7 +16,7 @@ pub struct Sample(pub Plan);
 impl Sample {
     pub fn put(&mut self, state: State, body: Body) -> ElementId {
         let id = self.0.next_ids(1).next().unwrap();
-        self.0 = self.0.with(&Edit::Add(Draft { state, body })).unwrap();
+        self.0 = self.0.with(&Edit::Add(Draft::new(state, body))).unwrap();
         id
     }
 
@@ -240,7 +240,7 @@ pub fn bays(elements: usize) -> Arc<Plan> {
     for bay in 0..bays {
         let (x, y) = (bay % columns * w, bay / columns * h);
         let at = |dx: i32, dy: i32| Pt::inches(x + dx, y + dy);
-        let mut add = |body: Body| drafts.push(Edit::Add(Draft { state: State::New, body }));
+        let mut add = |body: Body| drafts.push(Edit::Add(Draft::new(State::New, body)));
         let host = ElementId(first + bay as u32 * PER_BAY as u32);
         add(Body::Partition(Partition::two_by_four(at(0, h), at(w, h))));
         add(Body::Partition(Partition::two_by_four(at(w, 0), at(w, h))));

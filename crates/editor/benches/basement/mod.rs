@@ -90,9 +90,9 @@ fn furnished(x: i32, y: i32, before: usize) -> Vec<Draft> {
 }
 
 fn existing(body: Body) -> Draft {
-    Draft { state: State::Existing, body }
+    Draft::new(State::Existing, body)
 }
 
 fn new(body: Body) -> Draft {
-    Draft { state: State::New, body }
+    Draft::new(State::New, body)
 }

@@ -46,5 +46,5 @@ impl Tool for Column {
 
 fn draft(cx: &Cx<'_>, at: Pt, facing: Facing) -> Draft {
     let shape = cx.options.column;
-    Draft { state: State::Existing, body: Body::Column(element::Column { at, shape, facing }) }
+    Draft::new(State::Existing, Body::Column(element::Column { at, shape, facing }))
 }

@@ -59,5 +59,5 @@ fn settle(cx: &Cx<'_>, pointer: &Pointer, facing: Facing) -> (Pt, Facing, Option
 
 fn draft(cx: &Cx<'_>, at: Pt, facing: Facing) -> Draft {
     let furnishing = element::Furnishing { at, facing, ..cx.options.furnishing.clone() };
-    Draft { state: State::New, body: Body::Furnishing(furnishing) }
+    Draft::new(State::New, Body::Furnishing(furnishing))
 }

@@ -171,5 +171,5 @@ fn draft(cx: &Cx<'_>, host: ElementId, from: Len, to: Len) -> Draft {
         layers: cx.options.furring_layers.clone(),
         spacing: cx.options.stud_spacing,
     });
-    Draft { state: State::New, body }
+    Draft::new(State::New, body)
 }

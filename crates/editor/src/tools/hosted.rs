@@ -210,7 +210,7 @@ pub(crate) fn catch_along(
 }
 
 fn draft(host: ElementId, at: Len, kind: &OpeningKind, state: State) -> Draft {
-    Draft { state, body: Body::Opening(Opening { host, at, kind: kind.clone() }) }
+    Draft::new(state, Body::Opening(Opening { host, at, kind: kind.clone() }))
 }
 
 fn add(cx: &Cx<'_>, host: ElementId, at: Len, kind: &OpeningKind, state: State) -> Step {

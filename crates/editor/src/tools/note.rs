@@ -47,5 +47,5 @@ impl Tool for Note {
 
 fn add(cx: &Cx<'_>, at: Pt) -> Step {
     let body = Body::Note(element::Note { at, text: cx.options.note.clone() });
-    Step::add(cx, "Write note".to_owned(), Draft { state: State::New, body })
+    Step::add(cx, "Write note".to_owned(), Draft::new(State::New, body))
 }

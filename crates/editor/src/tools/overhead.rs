@@ -58,12 +58,12 @@ impl Tool for Overhead {
 
 fn draft(cx: &Cx<'_>, a: Pt, b: Pt) -> Draft {
     let width = cx.options.overhead_width;
-    Draft {
-        state: State::Existing,
-        body: Body::Overhead(element::Overhead {
+    Draft::new(
+        State::Existing,
+        Body::Overhead(element::Overhead {
             kind: cx.options.overhead,
             shape: element::OverheadShape::Run { a, b, width },
             underside: cx.options.overhead_underside,
         }),
-    }
+    )
 }

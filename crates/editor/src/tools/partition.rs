@@ -59,14 +59,14 @@ impl Tool for Partition {
 }
 
 fn draft(cx: &Cx<'_>, a: Pt, b: Pt) -> Draft {
-    Draft {
-        state: cx.options.partition_state,
-        body: Body::Partition(element::Partition {
+    Draft::new(
+        cx.options.partition_state,
+        Body::Partition(element::Partition {
             a,
             b,
             justify: element::Justify::Centre,
             layers: cx.options.partition_layers.clone(),
             spacing: cx.options.stud_spacing,
         }),
-    }
+    )
 }

@@ -68,5 +68,5 @@ fn call(cx: &Cx<'_>, at: Pt) -> Step {
         name: options.room_name.clone(),
         room_use: options.room_use,
     });
-    Step::add(cx, label, Draft { state: State::New, body })
+    Step::add(cx, label, Draft::new(State::New, body))
 }

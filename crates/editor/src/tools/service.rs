@@ -61,8 +61,5 @@ fn settle(cx: &Cx<'_>, pointer: &Pointer, facing: Facing) -> (Pt, Facing, Option
 }
 
 fn draft(cx: &Cx<'_>, at: Pt, facing: Facing) -> Draft {
-    Draft {
-        state: State::Existing,
-        body: Body::Service(ServicePoint::usual(cx.options.service, at, facing)),
-    }
+    Draft::new(State::Existing, Body::Service(ServicePoint::usual(cx.options.service, at, facing)))
 }

@@ -91,15 +91,15 @@ impl Shell {
     fn edit(&self, cx: &Cx<'_>, from: Pt, to: Pt) -> Edit {
         let clockwise = self.clockwise(cx, from, to);
         let (a, b) = if clockwise { (to, from) } else { (from, to) };
-        let add = Edit::Add(Draft {
-            state: State::Existing,
-            body: Body::Shell(element::ShellWall {
+        let add = Edit::Add(Draft::new(
+            State::Existing,
+            Body::Shell(element::ShellWall {
                 a,
                 b,
                 thickness: cx.options.shell_thickness,
                 height: cx.options.shell_height,
             }),
-        });
+        ));
         let turned: Vec<Edit> = self
             .walls
             .iter()

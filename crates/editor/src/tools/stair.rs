@@ -48,9 +48,9 @@ impl Tool for Stair {
 
 fn draft(cx: &Cx<'_>, foot: Pt, up: Facing) -> Draft {
     let options = cx.options;
-    Draft {
-        state: State::Existing,
-        body: Body::Stair(element::Stair {
+    Draft::new(
+        State::Existing,
+        Body::Stair(element::Stair {
             foot,
             up,
             width: options.stair_width,
@@ -59,5 +59,5 @@ fn draft(cx: &Cx<'_>, foot: Pt, up: Facing) -> Draft {
             run: options.stair_run,
             headroom: options.stair_headroom,
         }),
-    }
+    )
 }

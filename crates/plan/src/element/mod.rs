@@ -11,6 +11,8 @@ mod wall;
 use geometry::{Pt, Seg};
 use serde::{Deserialize, Serialize};
 
+use crate::detail::{Detail, Details, Value};
+
 pub use fixture::{Column, ColumnShape, Furnishing};
 pub use opening::{
     ClearOpening, Door, DoorOperation, End, Opening, OpeningKind, Side, Well, Window,
@@ -58,6 +60,8 @@ pub struct Element {
     pub id: ElementId,
     pub state: State,
     pub body: Body,
+    /// What is stated besides the figures; only what fits the body.
+    pub details: Details,
 }
 
 /// An element that has no id yet.
@@ -65,12 +69,25 @@ pub struct Element {
 pub struct Draft {
     pub state: State,
     pub body: Body,
+    pub details: Details,
+}
+
+impl Draft {
+    /// An element of which no details are stated.
+    pub fn new(state: State, body: Body) -> Draft {
+        Draft { state, body, details: Details::default() }
+    }
 }
 
 impl Element {
     /// The short name shown to the user: a letter for the kind and the id, such as `W14`.
     pub fn name(&self) -> String {
         format!("{}{}", self.body.letter(), self.id.0)
+    }
+
+    /// What is stated of a detail.
+    pub fn stated(&self, detail: &Detail) -> Option<Value> {
+        self.details.get(detail)
     }
 
     /// Whether the element stands in the finished basement (not removed).

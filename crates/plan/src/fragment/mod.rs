@@ -86,7 +86,7 @@ fn parsed(text: &str) -> Result<Vec<Piece>, FileError> {
 }
 
 fn draft(e: &Element) -> Draft {
-    Draft { state: e.state, body: e.body.clone() }
+    Draft { state: e.state, body: e.body.clone(), details: e.details.clone() }
 }
 
 fn chosen<'p>(plan: &'p Plan, ids: &[ElementId]) -> impl Iterator<Item = &'p Element> {

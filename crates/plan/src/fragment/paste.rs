@@ -37,13 +37,14 @@ pub fn paste(plan: &Plan, pieces: &[Piece], by: Vec2) -> Result<Pasted, EditErro
         pieces.iter().partition(|p| p.draft.body.host().is_some());
     let mut shown = plan.clone();
     for piece in free.into_iter().chain(fixed) {
-        let e = Element { id: piece.key, state: piece.draft.state, body: piece.draft.body.clone() };
+        let Draft { state, body, details } = piece.draft.clone();
+        let e = Element { id: piece.key, state, body, details };
         match placed(plan, &shown, &new_ids, &e, by) {
             Ok(body) => {
                 let Some(id) = next.next() else { break };
                 new_ids.insert(piece.key, id);
-                let draft = Draft { state: e.state, body };
-                shown.elements.put(Element { id, state: draft.state, body: draft.body.clone() });
+                let draft = Draft { state, body: body.clone(), details: e.details.clone() };
+                shown.elements.put(Element { id, body, ..e });
                 drafts.push(draft);
                 pasted.ids.push(id);
             }

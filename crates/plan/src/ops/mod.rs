@@ -69,7 +69,7 @@ pub(crate) fn moved(e: &Element, p: Pt, by: Vec2) -> Result<Pt, EditError> {
 
 /// The edit that replaces the body of an element.
 fn replace(e: &Element, body: Body) -> Edit {
-    Edit::Replace(Element { id: e.id, state: e.state, body })
+    Edit::Replace(Element { body, ..e.clone() })
 }
 
 /// The scalar part of `v` along `dir`, rounded to the grid (exact where `dir` is axis-parallel).

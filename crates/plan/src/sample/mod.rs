@@ -4,6 +4,7 @@
 
 mod basement;
 mod bodies;
+mod details;
 mod texts;
 mod wish;
 
@@ -27,7 +28,7 @@ use crate::{Draft, Edit, ElementId, Plan, State};
 /// When the plan refuses it; the message says why.
 pub fn add(plan: &mut Plan, state: State, body: Body) -> ElementId {
     let id = plan.next_ids(1).next().unwrap_or(ElementId(u32::MAX));
-    match plan.with(&Edit::Add(Draft { state, body })) {
+    match plan.with(&Edit::Add(Draft::new(state, body))) {
         Ok(next) => *plan = next,
         Err(e) => panic!("sample plan: {e}"),
     }

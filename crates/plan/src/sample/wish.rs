@@ -12,7 +12,11 @@ use crate::{
     SetAside, Site, State, ops,
 };
 
+use super::details::{some_details, some_site_details};
 use super::{any_body, any_text};
+
+/// How many choices of details there are.
+const SEEDS: usize = 1 << 20;
 
 /// What a person might do to a plan.
 #[derive(Clone, Debug)]
@@ -38,11 +42,14 @@ impl Wish {
         let ids = |list: &[Index]| list.iter().map(id).collect::<Vec<_>>();
         match self {
             Wish::Add(state, body, host) => {
-                Ok(Edit::Add(Draft { state: *state, body: fitted(plan, body, *host) }))
+                let body = fitted(plan, body, *host);
+                let details = some_details(&body, host.index(SEEDS));
+                Ok(Edit::Add(Draft { state: *state, body, details }))
             }
             Wish::Replace(i, state, body, host) => {
                 let body = fitted(plan, body, *host);
-                Ok(Edit::Replace(Element { id: id(i), state: *state, body }))
+                let details = some_details(&body, host.index(SEEDS));
+                Ok(Edit::Replace(Element { id: id(i), state: *state, body, details }))
             }
             Wish::Remove(list) => Ok(Edit::Remove(ids(list))),
             Wish::Site(site) => Ok(Edit::Site(site.clone())),
@@ -133,6 +140,7 @@ fn site() -> impl Strategy<Value = Site> {
             ceiling,
             floor_build,
             sprinklers,
+            details: some_site_details(floor_build.units().unsigned_abs() as usize),
             place: if new { "somewhere".to_owned() } else { String::new() },
             amendments: (0..u8::from(sprinklers))
                 .map(|_| Amendment {

@@ -1,5 +1,6 @@
 //! What every plan keeps to: each figure within its bound, each reference to something that is there.
 
+mod details;
 mod element;
 mod fixed;
 mod outline;
@@ -46,6 +47,7 @@ pub(crate) fn touched(plan: &Plan, touched: &Touched) -> Result<(), EditError> {
     let there = || touched.elements.iter().filter_map(|&id| plan.get(id));
     for e in there() {
         element::check(&name(e), &e.body)?;
+        details::check(&name(e), &e.details, |d| d.fits(&e.body))?;
         element::check_serves(plan, &name(e), &e.body)?;
     }
     if touched.lost_service {
@@ -68,6 +70,7 @@ pub(crate) fn whole(plan: &Plan) -> Vec<Problem> {
         site::check(&plan.site).err().map(|p| (None, p)).into_iter().collect();
     for e in plan.elements.iter() {
         let found = element::check(&e.name(), &e.body)
+            .and_then(|()| details::check(&e.name(), &e.details, |d| d.fits(&e.body)))
             .and_then(|()| element::check_serves(plan, &e.name(), &e.body));
         problems.extend(found.err().map(|p| (Some(e.id), p)));
     }

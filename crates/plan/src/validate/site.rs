@@ -1,14 +1,16 @@
 //! Site facts and findings that are set aside.
 
+use crate::detail::Detail;
 use crate::{Amendment, EditError, Plan, SetAside, Site, bounds};
 
-use super::{element::len, text};
+use super::{details, element::len, text};
 
 pub(super) fn check(site: &Site) -> Result<(), EditError> {
     let who = "Site";
     text::check(who, bounds::TITLE, &site.title)?;
     text::check(who, bounds::PLACE, &site.place)?;
     amendments(&site.amendments)?;
+    details::check(who, &site.details, Detail::of_site)?;
     len(who, bounds::JOIST_UNDERSIDE, site.joist_underside)?;
     len(who, bounds::CEILING_BUILD, site.ceiling.drop())?;
     len(who, bounds::FLOOR_BUILD, site.floor_build)?;

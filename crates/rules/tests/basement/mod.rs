@@ -68,7 +68,7 @@ impl Basement {
     }
 
     fn add(mut self, body: Body) -> Basement {
-        let edit = Edit::Add(Draft { state: State::New, body });
+        let edit = Edit::Add(Draft::new(State::New, body));
         self.plan = self.plan.with(&edit).unwrap_or_else(|e| panic!("{e}"));
         self
     }

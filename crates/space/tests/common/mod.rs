@@ -25,7 +25,7 @@ impl Sketch {
 
     pub fn add(&mut self, body: Body) -> ElementId {
         let id = self.plan.next_ids(1).next().unwrap();
-        let draft = Draft { state: State::New, body };
+        let draft = Draft::new(State::New, body);
         self.plan = self.plan.with(&Edit::Add(draft)).unwrap();
         id
     }

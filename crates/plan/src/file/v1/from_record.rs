@@ -11,12 +11,13 @@ use super::record::Record;
 
 impl From<Record> for Element {
     fn from(record: Record) -> Element {
+        let details = record.details().clone();
         let (id, state, body) = match record {
-            Record::Shell { id, state, a, b, thickness, height } => {
+            Record::Shell { id, state, a, b, thickness, height, .. } => {
                 let (thickness, height) = (thickness.0, height.0);
                 (id, state, Body::Shell(ShellWall { a: a.into(), b: b.into(), thickness, height }))
             }
-            Record::Partition { id, state, a, b, justify, layers, spacing } => {
+            Record::Partition { id, state, a, b, justify, layers, spacing, .. } => {
                 let body = Body::Partition(Partition {
                     a: a.into(),
                     b: b.into(),
@@ -26,7 +27,7 @@ impl From<Record> for Element {
                 });
                 (id, state, body)
             }
-            Record::Furring { id, state, host, from, to, layers, spacing } => {
+            Record::Furring { id, state, host, from, to, layers, spacing, .. } => {
                 let body = Body::Furring(Furring {
                     host: ElementId(host),
                     from: from.0,
@@ -46,6 +47,7 @@ impl From<Record> for Element {
                 leaf_height,
                 hinge,
                 swing,
+                ..
             } => {
                 let kind = OpeningKind::Door(Door {
                     operation: operation.into(),
@@ -68,6 +70,7 @@ impl From<Record> for Element {
                 sill,
                 grade,
                 well,
+                ..
             } => {
                 let kind = OpeningKind::Window(Window {
                     operation: operation.into(),
@@ -80,11 +83,11 @@ impl From<Record> for Element {
                 });
                 (id, state, Body::Opening(Opening { host: ElementId(host), at: at.0, kind }))
             }
-            Record::Column { id, state, at, shape, facing } => {
+            Record::Column { id, state, at, shape, facing, .. } => {
                 let (at, shape, facing) = (at.into(), shape.into(), facing.into());
                 (id, state, Body::Column(Column { at, shape, facing }))
             }
-            Record::Stair { id, state, foot, up, width, risers, rise, run, headroom } => {
+            Record::Stair { id, state, foot, up, width, risers, rise, run, headroom, .. } => {
                 let body = Body::Stair(Stair {
                     foot: foot.into(),
                     up: up.into(),
@@ -96,7 +99,7 @@ impl From<Record> for Element {
                 });
                 (id, state, body)
             }
-            Record::Overhead { id, state, kind, shape, underside } => {
+            Record::Overhead { id, state, kind, shape, underside, .. } => {
                 let (kind, shape, underside) = (kind.into(), shape.into(), underside.0);
                 (id, state, Body::Overhead(Overhead { kind, shape, underside }))
             }
@@ -113,6 +116,7 @@ impl From<Record> for Element {
                 bottom,
                 access,
                 serves,
+                ..
             } => {
                 let access = access.map(|(w, h)| AccessOpening { width: w.0, height: h.0 });
                 let body = Body::Service(ServicePoint {
@@ -129,7 +133,9 @@ impl From<Record> for Element {
                 });
                 (id, state, body)
             }
-            Record::Furnishing { id, state, name, at, facing, width, depth, height, fixed } => {
+            Record::Furnishing {
+                id, state, name, at, facing, width, depth, height, fixed, ..
+            } => {
                 let body = Body::Furnishing(Furnishing {
                     name,
                     at: at.into(),
@@ -141,15 +147,15 @@ impl From<Record> for Element {
                 });
                 (id, state, body)
             }
-            Record::RoomTag { id, state, at, name, room_use } => {
+            Record::RoomTag { id, state, at, name, room_use, .. } => {
                 let (at, room_use) = (at.into(), room_use.into());
                 (id, state, Body::RoomTag(RoomTag { at, name, room_use }))
             }
-            Record::Note { id, state, at, text } => {
+            Record::Note { id, state, at, text, .. } => {
                 (id, state, Body::Note(Note { at: at.into(), text }))
             }
         };
-        Element { id: ElementId(id), state: state.into(), body }
+        Element { id: ElementId(id), state: state.into(), body, details }
     }
 }
 

@@ -11,6 +11,7 @@ use serde::{Deserialize, Serialize};
 use crate::{Amendment, CeilingBuild, EditError, Element, ElementId, Plan, SetAside, Site};
 
 use super::length::L;
+use crate::detail::Details;
 use words::{Edition, House};
 
 pub(crate) use record::Record;
@@ -42,6 +43,8 @@ pub(super) struct SiteFacts {
     sprinklers: bool,
     #[serde(default, skip_serializing_if = "String::is_empty")]
     place: String,
+    #[serde(default, skip_serializing_if = "Details::is_empty")]
+    details: Details,
 }
 
 #[derive(Debug, Serialize, Deserialize)]
@@ -156,6 +159,7 @@ impl From<&Site> for SiteFacts {
             floor_build: L(s.floor_build),
             sprinklers: s.sprinklers,
             place: s.place.clone(),
+            details: s.details.clone(),
         }
     }
 }
@@ -176,6 +180,7 @@ impl From<SiteFacts> for Site {
             sprinklers: s.sprinklers,
             place: s.place,
             amendments: Vec::new(),
+            details: s.details,
         }
     }
 }

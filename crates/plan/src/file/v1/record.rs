@@ -2,6 +2,7 @@
 
 use serde::{Deserialize, Serialize};
 
+use crate::detail::Details;
 use crate::file::length::L;
 
 use super::parts::{Clear, ColumnShape, Facing, Layer, OverheadShape, P, Well};
@@ -20,6 +21,8 @@ pub(crate) enum Record {
         b: P,
         thickness: L,
         height: L,
+        #[serde(default, skip_serializing_if = "Details::is_empty")]
+        details: Details,
     },
     Partition {
         id: u32,
@@ -29,6 +32,8 @@ pub(crate) enum Record {
         justify: Justify,
         layers: Vec<Layer>,
         spacing: L,
+        #[serde(default, skip_serializing_if = "Details::is_empty")]
+        details: Details,
     },
     Furring {
         id: u32,
@@ -38,6 +43,8 @@ pub(crate) enum Record {
         to: L,
         layers: Vec<Layer>,
         spacing: L,
+        #[serde(default, skip_serializing_if = "Details::is_empty")]
+        details: Details,
     },
     Door {
         id: u32,
@@ -49,6 +56,8 @@ pub(crate) enum Record {
         leaf_height: L,
         hinge: End,
         swing: Side,
+        #[serde(default, skip_serializing_if = "Details::is_empty")]
+        details: Details,
     },
     Window {
         id: u32,
@@ -63,6 +72,8 @@ pub(crate) enum Record {
         grade: L,
         #[serde(default, skip_serializing_if = "Option::is_none")]
         well: Option<Well>,
+        #[serde(default, skip_serializing_if = "Details::is_empty")]
+        details: Details,
     },
     Column {
         id: u32,
@@ -70,6 +81,8 @@ pub(crate) enum Record {
         at: P,
         shape: ColumnShape,
         facing: Facing,
+        #[serde(default, skip_serializing_if = "Details::is_empty")]
+        details: Details,
     },
     Stair {
         id: u32,
@@ -81,6 +94,8 @@ pub(crate) enum Record {
         rise: L,
         run: L,
         headroom: L,
+        #[serde(default, skip_serializing_if = "Details::is_empty")]
+        details: Details,
     },
     Overhead {
         id: u32,
@@ -88,6 +103,8 @@ pub(crate) enum Record {
         kind: OverheadKind,
         shape: OverheadShape,
         underside: L,
+        #[serde(default, skip_serializing_if = "Details::is_empty")]
+        details: Details,
     },
     Service {
         id: u32,
@@ -105,6 +122,8 @@ pub(crate) enum Record {
         access: Option<(L, L)>,
         #[serde(default, skip_serializing_if = "Option::is_none")]
         serves: Option<u32>,
+        #[serde(default, skip_serializing_if = "Details::is_empty")]
+        details: Details,
     },
     Furnishing {
         id: u32,
@@ -116,6 +135,8 @@ pub(crate) enum Record {
         depth: L,
         height: L,
         fixed: bool,
+        #[serde(default, skip_serializing_if = "Details::is_empty")]
+        details: Details,
     },
     RoomTag {
         id: u32,
@@ -123,11 +144,35 @@ pub(crate) enum Record {
         at: P,
         name: String,
         room_use: RoomUse,
+        #[serde(default, skip_serializing_if = "Details::is_empty")]
+        details: Details,
     },
     Note {
         id: u32,
         state: State,
         at: P,
         text: String,
+        #[serde(default, skip_serializing_if = "Details::is_empty")]
+        details: Details,
     },
+}
+
+impl Record {
+    /// What is stated besides the figures.
+    pub(crate) fn details(&self) -> &Details {
+        match self {
+            Record::Shell { details, .. }
+            | Record::Partition { details, .. }
+            | Record::Furring { details, .. }
+            | Record::Door { details, .. }
+            | Record::Window { details, .. }
+            | Record::Column { details, .. }
+            | Record::Stair { details, .. }
+            | Record::Overhead { details, .. }
+            | Record::Service { details, .. }
+            | Record::Furnishing { details, .. }
+            | Record::RoomTag { details, .. }
+            | Record::Note { details, .. } => details,
+        }
+    }
 }

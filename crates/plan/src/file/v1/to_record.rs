@@ -18,6 +18,7 @@ impl From<&Element> for Record {
                 b: w.b.into(),
                 thickness: L(w.thickness),
                 height: L(w.height),
+                details: e.details.clone(),
             },
             Body::Partition(w) => Record::Partition {
                 id,
@@ -27,6 +28,7 @@ impl From<&Element> for Record {
                 justify: w.justify.into(),
                 layers: file_layers(&w.layers),
                 spacing: L(w.spacing),
+                details: e.details.clone(),
             },
             Body::Furring(f) => Record::Furring {
                 id,
@@ -36,6 +38,7 @@ impl From<&Element> for Record {
                 to: L(f.to),
                 layers: file_layers(&f.layers),
                 spacing: L(f.spacing),
+                details: e.details.clone(),
             },
             Body::Opening(o) => match &o.kind {
                 OpeningKind::Door(d) => door(e, o, d),
@@ -47,6 +50,7 @@ impl From<&Element> for Record {
                 at: c.at.into(),
                 shape: c.shape.into(),
                 facing: c.facing.into(),
+                details: e.details.clone(),
             },
             Body::Stair(s) => Record::Stair {
                 id,
@@ -58,6 +62,7 @@ impl From<&Element> for Record {
                 rise: L(s.rise),
                 run: L(s.run),
                 headroom: L(s.headroom),
+                details: e.details.clone(),
             },
             Body::Overhead(o) => Record::Overhead {
                 id,
@@ -65,6 +70,7 @@ impl From<&Element> for Record {
                 kind: o.kind.into(),
                 shape: (&o.shape).into(),
                 underside: L(o.underside),
+                details: e.details.clone(),
             },
             Body::Service(s) => service(e, s),
             Body::Furnishing(f) => Record::Furnishing {
@@ -77,6 +83,7 @@ impl From<&Element> for Record {
                 depth: L(f.depth),
                 height: L(f.height),
                 fixed: f.fixed,
+                details: e.details.clone(),
             },
             Body::RoomTag(t) => Record::RoomTag {
                 id,
@@ -84,8 +91,15 @@ impl From<&Element> for Record {
                 at: t.at.into(),
                 name: t.name.clone(),
                 room_use: t.room_use.into(),
+                details: e.details.clone(),
             },
-            Body::Note(n) => Record::Note { id, state, at: n.at.into(), text: n.text.clone() },
+            Body::Note(n) => Record::Note {
+                id,
+                state,
+                at: n.at.into(),
+                text: n.text.clone(),
+                details: e.details.clone(),
+            },
         }
     }
 }
@@ -101,6 +115,7 @@ fn door(e: &Element, o: &Opening, d: &Door) -> Record {
         leaf_height: L(d.leaf_height),
         hinge: d.hinge.into(),
         swing: d.swing.into(),
+        details: e.details.clone(),
     }
 }
 
@@ -117,6 +132,7 @@ fn window(e: &Element, o: &Opening, w: &Window) -> Record {
         sill: L(w.sill),
         grade: L(w.grade),
         well: w.well.as_ref().map(Into::into),
+        details: e.details.clone(),
     }
 }
 
@@ -134,6 +150,7 @@ fn service(e: &Element, s: &ServicePoint) -> Record {
         bottom: L(s.bottom),
         access: s.access.map(|a| (L(a.width), L(a.height))),
         serves: s.serves.map(|id| id.0),
+        details: e.details.clone(),
     }
 }
 

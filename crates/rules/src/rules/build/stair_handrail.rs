@@ -1,7 +1,9 @@
 //! A flight that needs a handrail.
 
 use plan::Body;
+use plan::detail::{Value, stair::HANDRAIL};
 
+use crate::answer::state;
 use crate::rules::rooms::words::{called, capital};
 use crate::{Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
 
@@ -20,10 +22,10 @@ Source
 IRC R311.7.8 (2018, 2021), R318.7.8 (2024).
 
 How it is measured
-By the number of risers: handrails are not elements of the plan, so each such flight gets this advice.
+By the number of risers, and by what is stated of the flight's handrail; until that is stated the finding asks for it.
 
 Cannot see
-The handrail, its height, its grip, its ends, and guards at open sides.
+The handrail's grip and its ends.
 
 Exceptions
 Flights of three risers or fewer.
@@ -33,7 +35,9 @@ A handrail from the lowest to the highest riser, with its ends returned to the w
 ",
     cites: &["stair-handrail"],
     check,
-    remedies: None,
+    remedies: Some(|finding, sheet| {
+        vec![state(sheet, &finding.elements, &HANDRAIL, Value::Word("one side"))]
+    }),
 };
 
 const WHY: &str = "A hand on a rail is what stops a fall.";
@@ -42,14 +46,14 @@ fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
     let limit = sheet.book.count("stair-handrail");
     for element in sheet.plan().elements().iter().filter(|e| e.stands()) {
         let Body::Stair(stair) = &element.body else { continue };
-        if stair.risers < limit.value {
+        let handrail = sheet.ask(element, &HANDRAIL);
+        if stair.risers < limit.value || handrail.is(&["one side", "both sides"]) {
             continue;
         }
-        let title =
-            format!("{} needs a handrail, which is not drawn", capital(&called(sheet, element.id)));
+        let title = format!("{} needs a handrail", capital(&called(sheet, element.id)));
         out.push(
             Finding::new(
-                Severity::Advice,
+                Severity::Correction,
                 limit.citation.clone(),
                 RULE.slug,
                 vec![element.id],
@@ -60,6 +64,7 @@ fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
                 Quantity::Words(format!("{} risers", stair.risers)),
                 Quantity::Words(format!("a handrail from {} risers on", limit.value)),
             )
+            .resting_on(&handrail)
             .at(Place::Point(stair.foot)),
         );
     }
@@ -86,14 +91,27 @@ mod tests {
     #[test]
     fn clear_pass() {
         flight(2).expect_none(SLUG);
+        flight(14).state(&HANDRAIL, Value::Word("one side")).expect_none(SLUG);
     }
 
     #[test]
     fn clear_fail() {
         for edition in Edition::ALL {
-            let advice = "advice, measured 14 risers, required a handrail from 4 risers on";
-            flight(14).edition(edition).expect(SLUG, &[advice]);
+            let bare = flight(14).edition(edition).state(&HANDRAIL, Value::Word("none"));
+            bare.expect(
+                SLUG,
+                &["correction, measured 14 risers, required a handrail from 4 risers on"],
+            );
         }
+    }
+
+    #[test]
+    fn what_is_not_stated_is_asked_for() {
+        let unstated = flight(14);
+        unstated
+            .expect(SLUG, &["verify, measured 14 risers, required a handrail from 4 risers on"]);
+        assert_eq!(unstated.findings(SLUG)[0].assumed, ["handrail: not stated"]);
+        assert_eq!(unstated.remedies(SLUG), ["State of T5 “Handrail: one side”"]);
     }
 
     #[test]

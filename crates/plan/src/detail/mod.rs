@@ -1,0 +1,140 @@
+//! Details: what can be stated about an element or the site besides its figures, such as the fuel of a furnace.
+//!
+//! A detail is stated or not. Where it is not, its usual value is assumed, or nothing is: a rule that rests on an
+//! assumed value asks to verify it. Each family of details has a file; adding one means a constant and its name
+//! in the family's list.
+
+mod details;
+mod read;
+mod table;
+mod value;
+
+use crate::bounds::{Bound, CountBound};
+use crate::element::Body;
+
+pub use details::Details;
+pub use table::{electrical, heat, opening, overhead, plumbing, room, site, stair, wall};
+pub use value::Value;
+
+/// What a detail is about.
+#[derive(Clone, Copy)]
+pub enum Subject {
+    /// The house and its site.
+    Site,
+    /// The elements for which this holds.
+    Element(fn(&Body) -> bool),
+}
+
+/// What values a detail takes.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Kind {
+    YesNo,
+    /// One of several words.
+    Choice(&'static [&'static str]),
+    Length(Bound),
+    /// A whole number in a unit, such as `BTU/h`; empty for a count of things.
+    Number(CountBound, &'static str),
+}
+
+/// Something that can be stated.
+#[derive(Clone, Copy)]
+pub struct Detail {
+    /// Its name in files and scripts, stable for ever: `rungs-apart`.
+    pub slug: &'static str,
+    pub of: Subject,
+    /// The word at its field, two or three words: `Rungs apart`.
+    pub word: &'static str,
+    /// What it asks, as a sentence for the reader of the field.
+    pub asks: &'static str,
+    pub kind: Kind,
+    /// What is taken for true until it is stated (common practice, no source); nothing where a guess would mislead.
+    pub assumed: Option<Value>,
+}
+
+impl Detail {
+    /// Whether it can be stated about an element.
+    pub fn fits(&self, body: &Body) -> bool {
+        match self.of {
+            Subject::Site => false,
+            Subject::Element(fits) => fits(body),
+        }
+    }
+
+    /// Whether it is about the site.
+    pub fn of_site(&self) -> bool {
+        matches!(self.of, Subject::Site)
+    }
+
+    /// Whether a value is of its kind and in its range.
+    pub fn takes(&self, value: Value) -> bool {
+        match (self.kind, value) {
+            (Kind::YesNo, Value::Yes | Value::No) => true,
+            (Kind::Choice(words), Value::Word(word)) => words.contains(&word),
+            (Kind::Length(bound), Value::Length(len)) => bound.holds(len),
+            (Kind::Number(bound, _), Value::Number(n)) => bound.holds(n as usize),
+            _ => false,
+        }
+    }
+}
+
+/// Two details are the same when their names are.
+impl PartialEq for Detail {
+    fn eq(&self, other: &Detail) -> bool {
+        self.slug == other.slug
+    }
+}
+
+impl Eq for Detail {}
+
+impl std::fmt::Debug for Detail {
+    fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
+        f.write_str(self.slug)
+    }
+}
+
+/// Every detail, family by family.
+pub fn all() -> impl Iterator<Item = &'static Detail> {
+    table::FAMILIES.iter().copied().flatten().copied()
+}
+
+/// The detail with a name.
+pub fn named(slug: &str) -> Option<&'static Detail> {
+    all().find(|detail| detail.slug == slug)
+}
+
+/// The details that can be stated about an element, in the order shown.
+pub fn fitting(body: &Body) -> impl Iterator<Item = &'static Detail> {
+    all().filter(|detail| detail.fits(body))
+}
+
+/// The details that can be stated about the site, in the order shown.
+pub fn of_site() -> impl Iterator<Item = &'static Detail> {
+    all().filter(|detail| detail.of_site())
+}
+
+#[cfg(test)]
+mod tests {
+    use std::collections::BTreeSet;
+
+    use super::*;
+
+    #[test]
+    fn names_are_unique_and_words_are_short_enough_for_a_field() {
+        let slugs: BTreeSet<&str> = all().map(|d| d.slug).collect();
+        assert_eq!(slugs.len(), all().count());
+        for detail in all() {
+            let slug = detail.slug;
+            assert!(slug.chars().all(|c| c.is_ascii_lowercase() || c == '-' || c.is_ascii_digit()));
+            assert!(detail.word.chars().count() <= 22, "{slug}: {}", detail.word);
+            assert!(detail.asks.ends_with(['?', '.']), "{slug}: {}", detail.asks);
+            assert_eq!(named(slug), Some(detail));
+        }
+    }
+
+    #[test]
+    fn what_is_assumed_could_be_stated() {
+        for detail in all() {
+            assert!(detail.assumed.is_none_or(|value| detail.takes(value)), "{}", detail.slug);
+        }
+    }
+}

@@ -1,0 +1,87 @@
+//! Details of the house and its site.
+
+use super::{Subject, choice, number, yes_no};
+use crate::bounds::CountBound;
+use crate::detail::{Detail, Value};
+
+const OF: Subject = Subject::Site;
+
+pub const CLIMATE_ZONE: Detail = choice(
+    "climate-zone",
+    OF,
+    "Climate zone",
+    "Which climate zone of the energy code is the house in? The building department tells.",
+    &["1", "2", "3", "4", "4 marine", "5", "6", "7", "8"],
+    None,
+);
+
+pub const YEAR_BUILT: Detail = number(
+    "year-built",
+    OF,
+    "Year built",
+    "In which year was the house built?",
+    (CountBound { what: "year", least: 1700, most: 2100 }, ""),
+    None,
+);
+
+pub const ATTACHED_GARAGE: Detail = yes_no(
+    "attached-garage",
+    OF,
+    "Attached garage",
+    "Is there a garage with an opening into the house?",
+    None,
+);
+
+pub const FUEL_IN_HOUSE: Detail = yes_no(
+    "fuel-in-house",
+    OF,
+    "Fuel burnt in house",
+    "Does anything in the house burn gas, oil or wood?",
+    None,
+);
+
+pub const FLOOR_ABOVE: Detail = choice(
+    "floor-above",
+    OF,
+    "Floor above",
+    "What carries the floor above?",
+    &["solid joists", "I-joists", "open-web trusses"],
+    Some("solid joists"),
+);
+
+pub const TERMITES: Detail = choice(
+    "termites",
+    OF,
+    "Termites",
+    "How likely are termites here, by the map of the code?",
+    &["none to slight", "slight to moderate", "moderate to heavy", "very heavy"],
+    None,
+);
+
+pub const SWELLING_SOIL: Detail = yes_no(
+    "swelling-soil",
+    OF,
+    "Swelling soil",
+    "Does the soil below the slab swell, so that partitions must float?",
+    Some(Value::No),
+);
+
+pub const SEISMIC_CATEGORY: Detail = choice(
+    "seismic-category",
+    OF,
+    "Seismic category",
+    "Which seismic design category does the department give?",
+    &["A", "B", "C", "D0", "D1", "D2"],
+    None,
+);
+
+pub(super) const ALL: &[&Detail] = &[
+    &CLIMATE_ZONE,
+    &YEAR_BUILT,
+    &ATTACHED_GARAGE,
+    &FUEL_IN_HOUSE,
+    &FLOOR_ABOVE,
+    &TERMITES,
+    &SWELLING_SOIL,
+    &SEISMIC_CATEGORY,
+];

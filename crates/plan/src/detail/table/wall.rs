@@ -1,0 +1,57 @@
+//! Details of foundation walls, partitions and furring.
+
+use super::{Subject, choice, number, yes_no};
+use crate::bounds::CountBound;
+use crate::detail::Detail;
+use crate::element::Body;
+
+const FURRING: Subject = Subject::Element(|body| matches!(body, Body::Furring(_)));
+const FRAMED: Subject =
+    Subject::Element(|body| matches!(body, Body::Furring(_) | Body::Partition(_)));
+
+pub const TREATED_PLATE: Detail = choice(
+    "bottom-plate",
+    FRAMED,
+    "Bottom plate",
+    "What is the plate on the slab made of?",
+    &["treated wood", "wood on a membrane", "untreated wood", "steel"],
+    Some("treated wood"),
+);
+
+pub const FIREBLOCKED: Detail = yes_no(
+    "fireblocked",
+    FURRING,
+    "Fireblocked",
+    "Is the space behind the studs closed at floor and ceiling and at least every 10 ft along the wall?",
+    None,
+);
+
+pub const FOAM_R: Detail = number(
+    "foam-r",
+    FURRING,
+    "R of the foam",
+    "What is the R-value of the foam layers together, by the label?",
+    (CountBound { what: "R-value", least: 0, most: 100 }, "R"),
+    None,
+);
+
+pub const CAVITY_R: Detail = number(
+    "cavity-r",
+    FURRING,
+    "R of the cavity",
+    "What is the R-value of the insulation between the studs? 0 for none.",
+    (CountBound { what: "R-value", least: 0, most: 100 }, "R"),
+    None,
+);
+
+pub const VAPOUR_RETARDER: Detail = choice(
+    "vapour-retarder",
+    FURRING,
+    "Vapour retarder",
+    "What slows vapour on the room side of the insulation?",
+    &["none", "class III (paint)", "class II (kraft)", "class I (polyethylene)"],
+    Some("none"),
+);
+
+pub(super) const ALL: &[&Detail] =
+    &[&TREATED_PLATE, &FIREBLOCKED, &FOAM_R, &CAVITY_R, &VAPOUR_RETARDER];
