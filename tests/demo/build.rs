@@ -2,6 +2,7 @@
 
 use geometry::{Facing, Pt};
 use measure::Len;
+use plan::detail::{Detail, Value};
 use plan::element::*;
 use plan::{Draft, Edit, Element, ElementId, Plan, Site, State};
 
@@ -51,6 +52,20 @@ impl Build {
         let mut element: Element = self.plan.get(id).expect("an element").clone();
         f(&mut element.body);
         self.plan = self.plan.with(&Edit::Replace(element)).expect("the change is in range");
+    }
+
+    /// States a detail of an element.
+    pub fn state(&mut self, id: ElementId, detail: &'static Detail, value: Value) {
+        let mut element: Element = self.plan.get(id).expect("an element").clone();
+        element.details.set(detail, Some(value));
+        self.plan = self.plan.with(&Edit::Replace(element)).expect("the detail fits");
+    }
+
+    /// States a detail of the site.
+    pub fn state_site(&mut self, detail: &'static Detail, value: Value) {
+        let mut site = self.plan.site.clone();
+        site.details.set(detail, Some(value));
+        self.plan = self.plan.with(&Edit::Site(Box::new(site))).expect("the detail fits");
     }
 
     /// A foundation, corner after corner, its room on the left.
