@@ -7,12 +7,13 @@ mod slot;
 
 use measure::{Precision, System};
 use plan::element::{Opening, OpeningKind};
-use plan::{Body, Element, Site};
+use plan::{Body, Element, Site, detail};
 
 use crate::ToolOptions;
 use slot::{Slot, names, slot};
 
-/// The names of an element's fields, in the order of its table.
+/// The names of an element's fields, in the order of its table. The details that fit it, by their own names, are
+/// fields as well.
 pub fn names_of(element: &Element) -> Vec<&'static str> {
     let mut all = vec!["state"];
     all.extend(match &element.body {
@@ -41,6 +42,9 @@ pub fn names_of(element: &Element) -> Vec<&'static str> {
 fn of<'a>(element: &'a mut Element, field: &str) -> Result<Slot<'a>, String> {
     if field == "state" {
         return slot(&mut element.state, field);
+    }
+    if let Some(detail) = detail::named(field).filter(|detail| detail.fits(&element.body)) {
+        return Ok(Slot::Detail(&mut element.details, detail));
     }
     match &mut element.body {
         Body::Shell(x) => slot(x, field),
@@ -84,17 +88,24 @@ pub fn holds(element: &Element, field: &str, value: &str, system: System) -> Res
     of(&mut element, field)?.equals(value, system)
 }
 
+fn of_site<'a>(site: &'a mut Site, field: &str) -> Result<Slot<'a>, String> {
+    match detail::named(field).filter(|detail| detail.of_site()) {
+        Some(detail) => Ok(Slot::Detail(&mut site.details, detail)),
+        None => slot(site, field),
+    }
+}
+
 /// The site with a field set to a written value.
 pub fn set_site(site: &Site, field: &str, value: &str, system: System) -> Result<Site, String> {
     let mut site = site.clone();
-    slot(&mut site, field)?.read(value, system)?;
+    of_site(&mut site, field)?.read(value, system)?;
     Ok(site)
 }
 
 /// Whether a field of the site holds a written value.
 pub fn site_holds(site: &Site, field: &str, value: &str, system: System) -> Result<bool, String> {
     let mut site = site.clone();
-    slot(&mut site, field)?.equals(value, system)
+    of_site(&mut site, field)?.equals(value, system)
 }
 
 /// Sets a field of the tool options to a written value.

@@ -43,6 +43,7 @@ macro_rules! scripts {
 
 scripts! {
     column
+    details
     door
     escape
     furnishing

@@ -46,15 +46,15 @@ impl Answer {
         if self.stated {
             return None;
         }
-        let word = self.detail.word.to_lowercase();
+        let word = self.detail.word;
         Some(match self.value {
-            None => format!("{word}: not stated"),
+            None => format!("“{word}” is not stated"),
             Some(Value::Length(len)) => {
                 let [imperial, metric] = [System::Imperial, System::Metric]
                     .map(|system| self.detail.say(Value::Length(len), system));
-                format!("{word}: {imperial} ({metric})")
+                format!("“{word}” is {imperial} ({metric})")
             }
-            Some(value) => format!("{word}: {}", self.detail.say(value, System::Imperial)),
+            Some(value) => format!("“{word}” is {}", self.detail.say(value, System::Imperial)),
         })
     }
 }

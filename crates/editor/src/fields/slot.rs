@@ -1,6 +1,7 @@
 //! One field: where its value is kept, how it is read and written.
 
 use measure::{Len, Precision, System};
+use plan::detail::{Detail, Details};
 
 use crate::entry::read_signed;
 
@@ -14,7 +15,12 @@ pub(super) enum Slot<'a> {
     Text(&'a mut String),
     /// One of several words.
     Choice(Box<dyn Choice + 'a>),
+    /// Something that is stated or not.
+    Detail(&'a mut Details, &'static Detail),
 }
+
+/// What is written for a detail of which nothing is stated.
+const NOT_STATED: &str = "not stated";
 
 /// Something with named fields.
 pub(super) trait Fields: Sized + 'static {
@@ -92,6 +98,10 @@ impl<'a> Slot<'a> {
             Slot::Flag(flag) => if **flag { "yes" } else { "no" }.to_owned(),
             Slot::Text(text) => (*text).clone(),
             Slot::Choice(choice) => choice.word().to_owned(),
+            Slot::Detail(details, detail) => match details.get(detail) {
+                None => NOT_STATED.to_owned(),
+                Some(value) => detail.say(value, system),
+            },
         }
     }
 
@@ -111,6 +121,13 @@ impl<'a> Slot<'a> {
                 };
             }
             Slot::Text(value) => **value = text.to_owned(),
+            Slot::Detail(details, detail) => {
+                let value = match text {
+                    NOT_STATED => None,
+                    text => Some(detail.read(text, system)?),
+                };
+                details.set(detail, value);
+            }
             Slot::Choice(choice) => {
                 if !choice.choose(text) {
                     let words = choice.words().join(", ");
@@ -126,6 +143,9 @@ impl<'a> Slot<'a> {
         Ok(match self {
             Slot::Len(len) => **len == read_signed(text, system)?,
             Slot::Coordinate(units) => **units == read_signed(text, system)?.units(),
+            Slot::Detail(details, detail) if text != NOT_STATED => {
+                details.get(detail) == Some(detail.read(text, system)?)
+            }
             _ => self.write(system, Precision::Fine) == text,
         })
     }

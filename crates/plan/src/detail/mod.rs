@@ -92,9 +92,14 @@ impl std::fmt::Debug for Detail {
     }
 }
 
+/// Every family of details with what it is about, in the order shown.
+pub fn families() -> &'static [(&'static str, &'static [&'static Detail])] {
+    table::FAMILIES
+}
+
 /// Every detail, family by family.
 pub fn all() -> impl Iterator<Item = &'static Detail> {
-    table::FAMILIES.iter().copied().flatten().copied()
+    families().iter().flat_map(|(_, details)| details.iter().copied())
 }
 
 /// The detail with a name.

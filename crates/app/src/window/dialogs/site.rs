@@ -5,6 +5,7 @@ use measure::{Len, Precision, System};
 use plan::{CeilingBuild, Edition, House, Site, bounds};
 
 use super::super::form::Form;
+use super::super::inspector::details;
 use super::amendments::{self, Draft};
 use super::{Answer, foot, heading};
 
@@ -72,6 +73,8 @@ fn facts(ui: &mut Ui, form: &mut SiteForm, system: System) {
     form.fact(ui, "Ceiling height", RichText::new(system.len(height, Precision::Fine)).strong());
     ui.separator();
     amendments::show(ui, &mut form, site, draft);
+    ui.separator();
+    details::site(ui, &mut form, &mut site.details);
     let why = "Figures of the model code differ by place: ask your building department which edition and which amendments it enforces.";
     ui.add(Label::new(RichText::new(why).weak()).wrap());
 }

@@ -12,8 +12,19 @@ struct Typing {
     refused: Option<String>,
 }
 
-/// A row with a field that is read when Enter is pressed or the field is left. What is refused is said
-/// under the field, and the old value comes back.
+/// A field and what stands around it.
+pub(super) struct Entry<'a> {
+    pub word: &'a str,
+    /// The value as it is.
+    pub shown: &'a str,
+    pub unit: Option<&'a str>,
+    /// What stands in an empty field.
+    pub hint: &'a str,
+    /// What it accepts, shown to the pointer that rests on it.
+    pub accepted: &'a str,
+}
+
+/// A row with its word at the left and a field.
 pub(super) fn entry_row<T>(
     ui: &mut Ui,
     word: &str,
@@ -22,18 +33,32 @@ pub(super) fn entry_row<T>(
     accepted: &str,
     read: impl Fn(&str) -> Result<T, String>,
 ) -> Option<T> {
+    let field = Entry { word, shown, unit, hint: "", accepted };
+    entry(ui, &field, |ui, value| row(ui, word, value), read)
+}
+
+/// A field that is read when Enter is pressed or it is left. What is refused is said under the field, and the
+/// old value comes back. `place` lays it out beside its word.
+pub(super) fn entry<T>(
+    ui: &mut Ui,
+    field: &Entry<'_>,
+    place: impl FnOnce(&mut Ui, &mut dyn FnMut(&mut Ui)),
+    read: impl Fn(&str) -> Result<T, String>,
+) -> Option<T> {
+    let Entry { word, shown, unit, hint, accepted } = *field;
     let id = ui.make_persistent_id((word, "entry"));
     let mut typing: Typing = ui.data(|d| d.get_temp(id)).unwrap_or_default();
     let mut new = None;
-    row(ui, word, |ui| {
+    place(ui, &mut |ui: &mut Ui| {
         // Fields without a unit are as wide as those with one.
-        let unit_width = 26.0;
+        let unit_width = if unit.is_none() && !hint.is_empty() { -10.0 } else { 26.0 };
         if !typing.active {
             shown.clone_into(&mut typing.text);
         }
         let edit = TextEdit::singleline(&mut typing.text)
             .id(id)
             .align(Align2::LEFT_CENTER)
+            .hint_text(hint)
             .desired_width(ui.available_width() - unit_width - 10.0);
         let response = ui.add(edit).accessible_name(word);
         if let Some(unit) = unit {

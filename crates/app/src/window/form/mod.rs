@@ -8,6 +8,7 @@ use plan::bounds::{Bound, CountBound, TextBound};
 /// The width of the words at the left.
 const WORDS: f32 = 104.0;
 
+mod detail;
 mod entry;
 
 use entry::entry_row;

@@ -40,6 +40,7 @@ pub fn show(ui: &mut Ui, cx: &mut Cx<'_>) {
     if shared.is_none() {
         ui.add(Label::new(RichText::new("Their states differ.").weak()).wrap());
     }
+    super::details::many(ui, cx, &elements);
     ui.horizontal_wrapped(|ui| {
         for command in [Command::Duplicate, Command::Turn, Command::Delete] {
             if let Some(row) = super::super::commands::row_of(command)

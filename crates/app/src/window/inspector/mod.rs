@@ -2,6 +2,7 @@
 
 mod boxes;
 pub mod column;
+pub mod details;
 pub mod door;
 pub mod furnishing;
 mod many;
@@ -60,6 +61,7 @@ fn one(ui: &mut Ui, cx: &mut Cx<'_>, before: Element) {
             Body::RoomTag(t) => tag::room(ui, &mut form, t),
             Body::Note(n) => tag::note(ui, &mut form, n),
         }
+        details::one(ui, &mut form, &mut element);
         if let Body::RoomTag(_) = &before.body {
             room::facts(ui, cx, before.id);
         }

@@ -107,6 +107,13 @@ pub fn show(ui: &mut Ui, cx: &mut Cx<'_>, remedies: &Remedies) -> Vec<FindingKey
     wanted
 }
 
+/// How high a card was when it was laid out last, at which width.
+#[derive(Clone, Copy)]
+struct Height {
+    width: f32,
+    height: f32,
+}
+
 /// One finding; gives whether it is in sight.
 fn card(ui: &mut Ui, cx: &mut Cx<'_>, finding: &Finding, remedies: &Remedies) -> bool {
     let key = FindingKey::of(finding);
@@ -115,8 +122,20 @@ fn card(ui: &mut Ui, cx: &mut Cx<'_>, finding: &Finding, remedies: &Remedies) ->
     let picked = cx.view.picked.as_ref() == Some(&key);
     let id = ui.make_persistent_id(("finding", finding.rule, &finding.elements));
     let builder = UiBuilder::new().id_salt(id).sense(Sense::click());
+    let known = Height { width: ui.available_width(), height: 0.0 };
+    let height = ui.data(|d| d.get_temp::<Height>(id)).filter(|h| h.width == known.width);
+    let place = egui::Rect::from_min_size(
+        ui.cursor().min,
+        vec2(known.width, height.map_or(0.0, |h| h.height)),
+    );
+    let out_of_sight = height.is_some() && !ui.is_rect_visible(place);
     let response = ui
         .scope_builder(builder, |ui| {
+            if out_of_sight {
+                // It keeps its place and its name; what is in it is laid out when it comes into sight.
+                ui.allocate_exact_size(place.size(), Sense::hover());
+                return;
+            }
             let hovered = ui.response().contains_pointer();
             let paper = ui.visuals().panel_fill;
             let ink = ink(finding.severity, look);
@@ -137,6 +156,7 @@ fn card(ui: &mut Ui, cx: &mut Cx<'_>, finding: &Finding, remedies: &Remedies) ->
             });
         })
         .response;
+    ui.data_mut(|d| d.insert_temp(id, Height { height: response.rect.height(), ..known }));
     let name = format!("{}: {}", capital(finding.severity.word()), finding.title.say(system));
     response.widget_info(|| WidgetInfo::labeled(Role::ListItem, true, &name));
     if response.contains_pointer() {
@@ -170,7 +190,6 @@ fn body(ui: &mut Ui, cx: &mut Cx<'_>, finding: &Finding, key: &FindingKey, remed
         ui.add(Label::new(RichText::new(title).strong()).wrap());
     });
     ui.horizontal_wrapped(|ui| {
-        ui.spacing_mut().interact_size.y = 0.0;
         ui.spacing_mut().interact_size.y = 0.0;
         let word = RichText::new(capital(finding.severity.word()));
         ui.label(word.color(ink(finding.severity, cx.view.look)).small());

@@ -14,17 +14,17 @@ use super::{Detail, Kind, Subject, Value};
 use crate::bounds::{Bound, CountBound};
 use crate::element::{Body, ServiceKind};
 
-/// Every family's list, in the order shown.
-pub(super) const FAMILIES: &[&[&Detail]] = &[
-    site::ALL,
-    wall::ALL,
-    opening::ALL,
-    stair::ALL,
-    overhead::ALL,
-    electrical::ALL,
-    heat::ALL,
-    plumbing::ALL,
-    room::ALL,
+/// Every family with what it is about, in the order shown.
+pub(super) const FAMILIES: &[(&str, &[&Detail])] = &[
+    ("The house and its site", site::ALL),
+    ("Foundation walls, partitions, furring", wall::ALL),
+    ("Doors, windows and wells", opening::ALL),
+    ("Stairs", stair::ALL),
+    ("Beams, ducts, pipes and soffits", overhead::ALL),
+    ("Outlets, switches, lights, alarms, panels", electrical::ALL),
+    ("Heating and ducts", heat::ALL),
+    ("Water, drains and gas", plumbing::ALL),
+    ("Rooms", room::ALL),
 ];
 
 /// A detail that is there or not.

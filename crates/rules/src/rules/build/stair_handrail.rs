@@ -110,7 +110,7 @@ mod tests {
         let unstated = flight(14);
         unstated
             .expect(SLUG, &["verify, measured 14 risers, required a handrail from 4 risers on"]);
-        assert_eq!(unstated.findings(SLUG)[0].assumed, ["handrail: not stated"]);
+        assert_eq!(unstated.findings(SLUG)[0].assumed, ["“Handrail” is not stated"]);
         assert_eq!(unstated.remedies(SLUG), ["State of T5 “Handrail: one side”"]);
     }
 
