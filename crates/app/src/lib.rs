@@ -8,5 +8,6 @@
 )]
 
 pub mod cli;
+mod examples;
 pub mod store;
 pub mod window;

@@ -156,6 +156,13 @@ fn every_rule_is_explained() {
 
 #[test]
 fn an_unknown_rule_is_answered_with_a_near_one() {
+    let dir = tempfile::tempdir().expect("a folder");
+    let figure = dir.path().join("figure.svg");
+    out(cellarwright().args(["explain", "panel-depth", "--figure"]).arg(&figure), 0);
+    let svg = std::fs::read_to_string(&figure).expect("the figure is written");
+    assert!(svg.starts_with("<svg") && svg.contains("finding panel-depth"), "{svg}");
+    let text = err(cellarwright().args(["explain", "panel-depth", "--figure"]).arg(dir.path()), 4);
+    assert!(text.contains("can't be written"), "{text}");
     let text = err(cellarwright().args(["explain", "panel-deepness"]), 2);
     assert!(text.contains("Did you mean panel-"), "{text}");
     let text = err(cellarwright().args(["explain", "xyzzy"]), 2);

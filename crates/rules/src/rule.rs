@@ -41,6 +41,12 @@ pub struct Rule {
     pub remedies: Option<fn(&Finding, &Sheet<'_>) -> Vec<Remedy>>,
 }
 
+impl std::fmt::Debug for Rule {
+    fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
+        f.write_str(self.slug)
+    }
+}
+
 /// The headings of a rule's page, each on a line of its own, in this order.
 pub const HEADINGS: [&str; 7] =
     ["What", "Why", "Source", "How it is measured", "Cannot see", "Exceptions", "Remedies"];

@@ -10,6 +10,7 @@ use egui_kittest::Harness;
 use egui_kittest::kittest::{NodeT, Queryable};
 use geometry::{Facing, Pt};
 use measure::{Len, System};
+use plan::detail::{Value, heat::FUEL};
 use plan::element::{
     Column, ColumnShape, Note, Partition, RoomTag, RoomUse, ServiceKind, ServicePoint, ShellWall,
 };
@@ -369,6 +370,57 @@ fn two_uses_are_compared_and_one_is_chosen_in_one_step() {
     desk.harness.key_press_modifiers(Modifiers::COMMAND, Key::Z);
     desk.harness.run();
     assert_eq!(room_use(&desk), RoomUse::Office);
+}
+
+#[test]
+fn details_are_stated_of_one_element_and_of_several_at_once() {
+    let fuels = [(60, 0), (120, 0)].map(|(x, y)| {
+        let heater = ServicePoint::usual(ServiceKind::WaterHeater, Pt::inches(x, y), Facing::NORTH);
+        Edit::Add(Draft::new(State::Existing, Body::Service(heater)))
+    });
+    let plan = Plan::default().with(&Edit::Batch(fuels.to_vec())).expect("the plan is sound");
+    let mut desk = desk(&plan);
+    let stated = |desk: &Desk| -> Vec<Option<Value>> {
+        desk.plan().elements().iter().map(|e| e.stated(&FUEL)).collect()
+    };
+    let choose = |desk: &mut Desk, fuel: &str| {
+        let fuels = desk.harness.get_by_role_and_label(Role::ComboBox, "Fuel");
+        fuels.click_accesskit();
+        desk.harness.run();
+        desk.click(fuel);
+    };
+    desk.select("water heater S1");
+    assert!(desk.says("Details: 0 of"), "{:?}", desk.words());
+    choose(&mut desk, "propane");
+    assert_eq!(stated(&desk), [Some(Value::Word("propane")), None]);
+    desk.harness.get_by_role_and_label(Role::Canvas, "Plan").focus();
+    desk.harness.run();
+    desk.harness.key_press_modifiers(Modifiers::COMMAND, Key::A);
+    desk.harness.run();
+    assert!(desk.says("2 elements") && desk.says("they differ"), "{:?}", desk.words());
+    choose(&mut desk, "electric");
+    assert_eq!(stated(&desk), [Some(Value::Word("electric")); 2]);
+    desk.harness.key_press_modifiers(Modifiers::COMMAND, Key::Z);
+    desk.harness.run();
+    assert_eq!(stated(&desk), [Some(Value::Word("propane")), None], "one step");
+}
+
+#[test]
+fn a_rule_is_explained_from_its_finding_with_an_example() {
+    let mut desk = desk(&cellar());
+    let explain = "Explain: Too little depth in front of electrical panel S5";
+    desk.harness.get_by_label(explain).click();
+    desk.harness.run();
+    for words in ["panel-depth", "An invented example.", "How it is measured", "Cannot see"] {
+        assert!(desk.says(words), "{words}: {:?}", desk.words());
+    }
+    desk.harness.get_by_role_and_label(Role::TextInput, "Find a rule").focus();
+    desk.harness.run();
+    desk.type_text("ladder");
+    desk.button("Ladder of a deep well");
+    assert!(desk.says("well-ladder"), "{:?}", desk.words());
+    desk.button("Close");
+    assert!(!desk.says("Find a rule"));
 }
 
 /// Also a place where a lock of the window's context taken twice would be found.

@@ -78,6 +78,9 @@ pub struct ExplainArgs {
     /// List every rule, grouped.
     #[arg(long)]
     pub list: bool,
+    /// Draw an example of what the rule finds, as SVG.
+    #[arg(long, value_name = "FILE", requires = "rule")]
+    pub figure: Option<PathBuf>,
 }
 
 #[derive(Debug, ClapArgs)]

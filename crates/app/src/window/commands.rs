@@ -43,6 +43,7 @@ pub enum Command {
     SiteFacts,
     Compare,
     NextFinding,
+    Rules,
     Keys,
     Cautions,
     About,
@@ -305,6 +306,13 @@ pub const TABLE: &[Row] = &[
         "Next finding",
         key(NONE, Key::F8),
         "Shows the next open finding on the plan.",
+    ),
+    row(
+        C::Rules,
+        M::Help,
+        "Rules…",
+        key(NONE, Key::F2),
+        "What each rule checks, why, by which source, how it is measured, what it can't see.",
     ),
     row(
         C::Keys,

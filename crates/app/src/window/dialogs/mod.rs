@@ -6,6 +6,7 @@ mod compare;
 mod help;
 mod path;
 mod recovery;
+mod rule_book;
 mod site;
 
 use std::path::PathBuf;
@@ -20,6 +21,7 @@ use super::view::FindingKey;
 use crate::store::Orphan;
 
 pub use compare::Compare;
+pub use rule_book::RuleBook;
 pub use site::SiteForm;
 
 /// A dialog and what has been entered in it.
@@ -39,6 +41,7 @@ pub enum Dialog {
     Recovery(Vec<Orphan>),
     Site(Box<SiteForm>),
     Compare(Box<Compare>),
+    Rules(Box<RuleBook>),
     SetAside {
         finding: FindingKey,
         title: String,
@@ -89,6 +92,7 @@ pub enum Answer {
 pub fn show(ctx: &Context, dialog: &mut Dialog, system: System, look: Look) -> Option<Answer> {
     let width: f32 = match dialog {
         Dialog::Keys | Dialog::Compare(_) => 620.0,
+        Dialog::Rules(_) => 820.0,
         Dialog::Unsaved { .. } | Dialog::Replace { .. } => 380.0,
         _ => 470.0,
     };
@@ -102,6 +106,7 @@ pub fn show(ctx: &Context, dialog: &mut Dialog, system: System, look: Look) -> O
             Dialog::Recovery(orphans) => recovery::show(ui, orphans),
             Dialog::Site(form) => site::show(ui, form, system),
             Dialog::Compare(compare) => compare::show(ui, compare, system, look),
+            Dialog::Rules(book) => rule_book::show(ui, book, system, look),
             Dialog::SetAside { finding, title, reason } => {
                 ask::set_aside(ui, finding, title, reason)
             }

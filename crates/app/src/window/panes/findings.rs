@@ -12,7 +12,7 @@ use plan::Edit;
 use rules::{Finding, Quantity, Safety, Severity};
 
 use super::super::act::{Act, Cx};
-use super::super::dialogs::Dialog;
+use super::super::dialogs::{Dialog, RuleBook};
 use super::super::form::capital;
 use super::super::paint;
 use super::super::remedies::Remedies;
@@ -206,8 +206,14 @@ fn body(ui: &mut Ui, cx: &mut Cx<'_>, finding: &Finding, key: &FindingKey, remed
         let aside = ui.button("Set aside…");
         let aside = aside.on_hover_text("Asks for a reason, which stays in the plan.");
         if aside.accessible_name(format!("Set aside: {title}")).clicked() {
-            let dialog = Dialog::SetAside { finding: key.clone(), title, reason: String::new() };
+            let (title, reason) = (title.clone(), String::new());
+            let dialog = Dialog::SetAside { finding: key.clone(), title, reason };
             cx.push(Act::Show(dialog));
+        }
+        let explain = ui.button("Explain…");
+        let explain = explain.on_hover_text("What the rule checks, why, and how it is measured.");
+        if explain.accessible_name(format!("Explain: {title}")).clicked() {
+            cx.push(Act::Show(Dialog::Rules(Box::new(RuleBook::at(Some(finding.rule))))));
         }
         let citation = RichText::new(finding.citation.marked()).weak().size(SMALL);
         ui.add(Label::new(citation).wrap());
