@@ -20,7 +20,7 @@ mod trial;
 
 pub use book::{
     Book, BookError, Clause, Entry, Figure, Layer, Limit, Locality, MODEL_CODE, faults, localities,
-    locality, place_name, read_amendments, unknown_place,
+    locality, place_name, read_amendments, unknown_place, write_amendments,
 };
 pub use check::{check, check_with_keep_clears};
 pub use explain::{explain, explain_markdown};

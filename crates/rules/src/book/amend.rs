@@ -5,7 +5,7 @@
 
 use measure::{BareUnit, Len, read_len_in};
 use plan::{Amendment, Edition};
-use serde::Deserialize;
+use serde::{Deserialize, Serialize};
 
 use super::figure::{Figure, area};
 use super::layer::{BookError, Clause, Entry, Layer, line_of, with_year};
@@ -43,6 +43,33 @@ struct AmendmentText {
     /// Left out: every edition.
     #[serde(default)]
     editions: Vec<u16>,
+}
+
+/// A list as the program writes it: what isn't stated is left out.
+#[derive(Serialize)]
+struct Written<'a> {
+    place: &'a str,
+    amendments: Vec<WrittenAmendment<'a>>,
+}
+
+#[derive(Serialize)]
+struct WrittenAmendment<'a> {
+    limit: &'a str,
+    figure: &'a str,
+    reason: &'a str,
+}
+
+/// The text of a list that [`super::read_amendments`] reads, one amendment on a line.
+pub fn write_amendments(place: &str, list: &[Amendment]) -> String {
+    let amendments = list.iter().map(|Amendment { limit, figure, reason }| WrittenAmendment {
+        limit,
+        figure,
+        reason,
+    });
+    let text = Written { place, amendments: amendments.collect() };
+    let pretty = ron::ser::PrettyConfig::new().depth_limit(2).compact_structs(false);
+    // Texts and lists alone: nothing that can't be written.
+    ron::Options::default().to_string_pretty(&text, pretty).unwrap_or_default() + "\n"
 }
 
 fn stated() -> Confidence {
@@ -170,6 +197,31 @@ mod tests {
     use measure::Area;
 
     use super::*;
+
+    #[test]
+    fn a_written_list_reads_back() {
+        let list = vec![
+            Amendment {
+                limit: "escape-sill".to_owned(),
+                figure: "4' 0\"".to_owned(),
+                reason: "Handout \"7\", (b): p. 2".to_owned(),
+            },
+            Amendment {
+                limit: "escape-area".to_owned(),
+                figure: "5 sq ft".to_owned(),
+                reason: "by letter".to_owned(),
+            },
+        ];
+        let text = write_amendments("Our town", &list);
+        let layer = super::super::read_amendments("file", &text).expect("it reads");
+        assert_eq!(layer.place, "Our town");
+        let slugs: Vec<&str> = layer.entries().map(|e| e.slug.as_str()).collect();
+        assert_eq!(slugs.len(), 2, "{text}");
+        for entry in layer.entries() {
+            let clause = entry.clause(Edition::E2021).expect("every edition");
+            assert!(clause.text.starts_with("Our town: "), "{}", clause.text);
+        }
+    }
 
     #[test]
     fn a_figure_is_read_as_the_kind_that_the_model_has() {

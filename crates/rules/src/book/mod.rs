@@ -15,6 +15,7 @@ use plan::{Edition, Site};
 
 use crate::Citation;
 
+pub use amend::write_amendments;
 pub use figure::Figure;
 pub use layer::{BookError, Clause, Entry, Layer};
 pub use locality::{Locality, localities, locality};
