@@ -2,7 +2,7 @@
 //!
 //! The squared distance of a point from a segment is a ratio of integers: `cross² / length²` where
 //! the foot of the perpendicular falls on the segment, else the squared distance to an end. Ratios
-//! are compared exactly (see [`crate::wide`]), so the least one is the least one.
+//! are compared exactly (see [`crate::reach`]), so the least one is the least one.
 //!
 //! Degenerate pieces: one point is a point, two are a segment; an empty piece is infinitely far.
 
@@ -10,7 +10,7 @@ use std::cmp::Ordering;
 
 use measure::Len;
 
-use crate::wide::cmp_ratios;
+use crate::reach::Reach;
 use crate::{Bounds, Pt, Seg, Where, line_crossing, locate, nearest_on, ring::edges, segs_touch};
 
 /// The narrowest place between two pieces.
@@ -45,7 +45,7 @@ pub fn gap(a: &[Pt], b: &[Pt]) -> Gap {
     let mut ties: Vec<(Pt, Seg, bool)> = Vec::new();
     for (p, e, of_a) in corners_and_edges(a, b) {
         let reach = Reach::of(p, e);
-        let order = reach.cmp(best);
+        let order = reach.cmp(&best);
         if order == Ordering::Less {
             best = reach;
             ties.clear();
@@ -129,49 +129,6 @@ fn middle(pairs: impl Iterator<Item = (Pt, Pt)>) -> (Pt, Pt) {
     });
     let (low, high) = ends.unwrap_or_default();
     (low.0.midway(high.0), low.1.midway(high.1))
-}
-
-/// A squared distance, `num / den` square units.
-#[derive(Clone, Copy)]
-struct Reach {
-    num: u128,
-    den: u128,
-}
-
-impl Reach {
-    fn of(p: Pt, e: Seg) -> Reach {
-        let (d, from_a) = (e.dir(), p - e.a);
-        let (along, length2) = (from_a.dot(d), d.norm2());
-        if along <= 0 {
-            Reach::whole(from_a.norm2())
-        } else if along >= length2 {
-            Reach::whole((p - e.b).norm2())
-        } else {
-            let off = u128::from(d.cross(from_a).unsigned_abs());
-            Reach { num: off * off, den: u128::from(length2.unsigned_abs()) }
-        }
-    }
-
-    fn whole(square: i64) -> Reach {
-        Reach { num: u128::from(square.unsigned_abs()), den: 1 }
-    }
-
-    fn cmp(self, other: Reach) -> Ordering {
-        cmp_ratios((self.num, self.den), (other.num, other.den))
-    }
-
-    /// Whether the distance is less than a positive limit.
-    fn is_below(self, limit: Len) -> bool {
-        let limit = u128::from(limit.units().unsigned_abs());
-        // At most 2^62 * 2^63.
-        self.num < limit * limit * self.den
-    }
-
-    /// The distance, rounded down.
-    fn len(self) -> Len {
-        let root = (self.num / self.den).isqrt();
-        Len::from_units(i32::try_from(root).unwrap_or(i32::MAX))
-    }
 }
 
 #[cfg(test)]

@@ -6,7 +6,7 @@
 
 use measure::Len;
 
-use crate::Bounds;
+use crate::{Bounds, Pt};
 
 /// Boxes by place. Built once, then asked; to move a box, build again.
 #[derive(Clone, Debug, Default)]
@@ -85,6 +85,31 @@ impl Grid {
         found
     }
 
+    /// Gives every pair of boxes that are at most `by` apart both along x and along y, each pair once,
+    /// the lower index first, in rising order of it. `by` is not negative.
+    pub fn near_pairs(&self, by: Len, mut each: impl FnMut(usize, usize)) {
+        for (i, b) in self.boxes.iter().enumerate().filter(|(_, b)| !b.is_empty()) {
+            let grown = b.grow(by);
+            for cell in self.cells(self.span(grown)) {
+                let (from, to) = (self.starts[cell] as usize, self.starts[cell + 1] as usize);
+                for j in self.items[from..to].iter().map(|&j| j as usize) {
+                    // Both boxes meet the cell of the lowest leftmost point that they share.
+                    if i < j && self.boxes[j].meets(grown) && cell == self.shared(grown, j) {
+                        each(i, j);
+                    }
+                }
+            }
+        }
+    }
+
+    /// The cell of the lowest leftmost point that box `j` shares with `other`, which it meets.
+    fn shared(&self, other: Bounds, j: usize) -> usize {
+        let (a, b) = (other.min, self.boxes[j].min);
+        let p = Pt::new(a.x.max(b.x), a.y.max(b.y));
+        let (column, _, row, _) = self.span(Bounds { min: p, max: p });
+        row * self.columns + column
+    }
+
     /// The box with an index.
     pub fn bounds(&self, index: usize) -> Bounds {
         self.boxes[index]
@@ -114,7 +139,6 @@ impl Grid {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::Pt;
     use crate::sample::{FAR, point};
     use proptest::prelude::*;
 
@@ -178,6 +202,23 @@ mod tests {
         #[test]
         fn finds_what_a_loop_finds((boxes, ask) in any_boxes()) {
             prop_assert_eq!(Grid::new(boxes.clone()).query(ask), by_loop(&boxes, ask));
+        }
+
+        #[test]
+        fn near_pairs_are_what_a_loop_over_all_pairs_finds(
+            (boxes, _) in any_boxes(), by in 0..3 * Grid::CELL.units(),
+        ) {
+            let by = Len::from_units(by);
+            let mut found = Vec::new();
+            Grid::new(boxes.clone()).near_pairs(by, |i, j| found.push((i, j)));
+            prop_assert!(found.is_sorted_by_key(|&(i, _)| i));
+            found.sort_unstable();
+            let mut expected = Vec::new();
+            for (i, b) in boxes.iter().enumerate() {
+                let near = (i + 1..boxes.len()).filter(|&j| b.grow(by).meets(boxes[j]));
+                expected.extend(near.map(|j| (i, j)));
+            }
+            prop_assert_eq!(found, expected);
         }
 
         #[test]

@@ -13,7 +13,9 @@ mod grid;
 mod label_point;
 mod locate;
 pub mod overlay;
+pub mod passage;
 mod point;
+mod reach;
 mod ring;
 #[cfg(test)]
 mod sample;

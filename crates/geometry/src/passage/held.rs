@@ -1,0 +1,52 @@
+//! Ways while some pieces move and the rest stays.
+
+use measure::Len;
+
+use super::batch::{Batch, Edge};
+use super::obstacles::Obstacles;
+use super::scene::Scene;
+use super::search::Search;
+use super::way::Way;
+use crate::Pt;
+
+/// The pieces that stay, the places, and the pairs of the pieces that stay that can matter whatever
+/// else is put in.
+///
+/// Those pairs are a spanning forest with the pairs that parted places: a pair that closes no new
+/// loop among nearer ones closes none when further pieces come in between either. So they are at
+/// most as many as pieces and places, and a step of a drag only measures the pieces that move.
+#[derive(Clone, Debug)]
+pub struct Held {
+    fixed: Obstacles,
+    search: Search,
+    most: Len,
+    batches: Vec<Batch>,
+    mattered: Vec<Vec<Edge>>,
+}
+
+impl Held {
+    /// Prepares. `fixed` are the pieces that stay; the rest as for [`super::ways`].
+    pub fn new(fixed: Obstacles, arrivals: &[Pt], targets: &[Pt], most: Len) -> Held {
+        let none = Obstacles::default();
+        let scene = Scene { fixed: &fixed, moving: &none };
+        let search = Search::new(scene, arrivals, targets, most);
+        let mut batches = Batch::all(arrivals, targets, scene.len());
+        let mattered = search.run(scene, &mut batches);
+        Held { fixed, search, most, batches, mattered }
+    }
+
+    /// The ways with the moving pieces where they are now; the same, to the bit, as
+    /// [`super::ways`] gives for the fixed pieces followed by the moving ones.
+    pub fn ways(&mut self, moving: &Obstacles) -> Vec<Way> {
+        let scene = Scene { fixed: &self.fixed, moving };
+        let search = self.search.with_moving(scene);
+        let mut pairs = Vec::new();
+        scene.moving_pairs(self.most, &mut pairs);
+        scene.sort(&mut pairs);
+        for (batch, mattered) in self.batches.iter_mut().zip(&self.mattered) {
+            batch.reset(scene.len());
+            search.merge(scene, batch, mattered, &pairs);
+        }
+        search.ways(scene, &self.batches)
+    }
+}

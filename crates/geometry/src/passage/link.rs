@@ -1,0 +1,165 @@
+//! How near two convex pieces are, and a path from one to the other there.
+//!
+//! The path is exact although the nearest place may lie off the grid: a corner of one piece, the
+//! foot of the perpendicular on an edge of the other, and the start of that edge. What a path is
+//! asked for is on which side of a place it passes, and for that the directions of its two legs and
+//! the first grid line at or above the foot are enough: whole numbers all of them.
+
+use crate::reach::Reach;
+use crate::{Bounds, Pt, Seg, Vec2, Where, locate, orient, ring::edges, segs_touch};
+
+/// The nearest places of two pieces.
+#[derive(Clone, Copy, Debug)]
+pub(super) struct Link {
+    /// The squared distance; zero when the pieces touch or overlap.
+    pub reach: Reach,
+    pub path: Path,
+}
+
+/// A way from a point of the first piece to a point of the second, within the union of the pieces and
+/// the segment between their nearest places.
+#[derive(Clone, Copy, Debug)]
+pub(super) enum Path {
+    Straight(Pt, Pt),
+    /// `from`, a point that may lie off the grid, `to`.
+    Bent {
+        from: Pt,
+        to: Pt,
+        /// The y of the point between, rounded up.
+        mid_y: i32,
+        /// Along the leg from `from` to the point between, in that sense.
+        leaving: Vec2,
+        /// Along the leg from the point between to `to`, in that sense.
+        coming: Vec2,
+    },
+}
+
+impl Path {
+    pub fn from(self) -> Pt {
+        match self {
+            Path::Straight(from, _) | Path::Bent { from, .. } => from,
+        }
+    }
+
+    pub fn to(self) -> Pt {
+        match self {
+            Path::Straight(_, to) | Path::Bent { to, .. } => to,
+        }
+    }
+
+    fn reversed(self) -> Path {
+        match self {
+            Path::Straight(a, b) => Path::Straight(b, a),
+            Path::Bent { from, to, mid_y, leaving, coming } => {
+                Path::Bent { from: to, to: from, mid_y, leaving: -coming, coming: -leaving }
+            }
+        }
+    }
+}
+
+/// The link of two pieces that are not empty: counter-clockwise rings, points or segments.
+pub(super) fn link(a: &[Pt], b: &[Pt]) -> Link {
+    if let Some(path) = touch(a, b) {
+        return Link { reach: Reach::ZERO, path };
+    }
+    let mut best = Nearest::none();
+    best.corners_to_edges(a, b, false);
+    best.corners_to_edges(b, a, true);
+    let path = path(best.corner, best.edge);
+    Link { reach: best.reach(), path: if best.turned { path.reversed() } else { path } }
+}
+
+/// The corner and the edge that are nearest so far, and whether the corner is of the second piece.
+struct Nearest {
+    square: f64,
+    corner: Pt,
+    edge: Seg,
+    turned: bool,
+}
+
+/// Far above the rounding of the floats that are compared: four operations of half of 2^-52 each.
+const DOUBT: f64 = 1e-14;
+
+impl Nearest {
+    fn none() -> Nearest {
+        let origin = Pt::default();
+        let edge = Seg::new(origin, origin);
+        Nearest { square: f64::INFINITY, corner: origin, edge, turned: false }
+    }
+
+    fn reach(&self) -> Reach {
+        Reach::of(self.corner, self.edge)
+    }
+
+    /// Floats decide where they can; else the ratios are compared exactly.
+    fn corners_to_edges(&mut self, corners: &[Pt], ring: &[Pt], turned: bool) {
+        for edge in edges(ring) {
+            let d = edge.dir();
+            let length2 = d.norm2();
+            for &corner in corners {
+                let w = corner - edge.a;
+                let along = w.dot(d);
+                let square = if along <= 0 {
+                    w.norm2() as f64
+                } else if along >= length2 {
+                    // The end is the start of the next edge, and is met there.
+                    continue;
+                } else {
+                    let off = d.cross(w) as f64;
+                    off * off / length2 as f64
+                };
+                let nearer = square < self.square * (1.0 - DOUBT)
+                    || (square <= self.square * (1.0 + DOUBT)
+                        && Reach::of(corner, edge) < self.reach());
+                if nearer {
+                    *self = Nearest { square, corner, edge, turned };
+                }
+            }
+        }
+    }
+}
+
+/// From a corner to its foot on an edge, and along the edge to its start.
+fn path(corner: Pt, edge: Seg) -> Path {
+    let (d, w) = (edge.dir(), corner - edge.a);
+    let (along, length2) = (w.dot(d), d.norm2());
+    if along <= 0 {
+        return Path::Straight(corner, edge.a);
+    }
+    let towards = if d.cross(w) > 0 { -d.left() } else { d.left() };
+    let mid_y = ceil_along(edge.a.y, d.y, along, length2);
+    Path::Bent { from: corner, to: edge.a, mid_y, leaving: towards, coming: -d }
+}
+
+/// A path through a point that both closed pieces hold, if they have one.
+fn touch(a: &[Pt], b: &[Pt]) -> Option<Path> {
+    if !Bounds::of(a).meets(Bounds::of(b)) || parted(a, b) || parted(b, a) {
+        return None;
+    }
+    let held = |p: &&Pt, ring: &[Pt]| locate(**p, ring) != Where::Outside;
+    if let Some(&p) = a.iter().find(|p| held(p, b)).or_else(|| b.iter().find(|p| held(p, a))) {
+        return Some(Path::Straight(p, p));
+    }
+    // No corner lies on the other piece, so two edges cross inside both, or the pieces are apart.
+    let (s, t) =
+        edges(a).flat_map(|s| edges(b).map(move |t| (s, t))).find(|&(s, t)| segs_touch(s, t))?;
+    let (u, v) = (s.dir(), t.dir());
+    let (num, den) = ((t.a - s.a).cross(v), u.cross(v));
+    let (num, den) = if den < 0 { (-num, -den) } else { (num, den) };
+    let mid_y = ceil_along(s.a.y, u.y, num, den);
+    Some(Path::Bent { from: s.a, to: t.a, mid_y, leaving: u, coming: -v })
+}
+
+/// Whether an edge of a counter-clockwise piece has the other piece strictly outside.
+fn parted(a: &[Pt], b: &[Pt]) -> bool {
+    a.len() > 2 && edges(a).any(|e| b.iter().all(|&p| orient(e.a, e.b, p) < 0))
+}
+
+/// `from + d * num / den` rounded up, for `den` positive; between two coordinates, so a coordinate.
+fn ceil_along(from: i32, d: i64, num: i64, den: i64) -> i32 {
+    let up = match d.checked_mul(num) {
+        Some(product) => -((-product).div_euclid(den)),
+        None => -(-(i128::from(d) * i128::from(num))).div_euclid(i128::from(den)) as i64,
+    };
+    (i64::from(from) + up) as i32
+}

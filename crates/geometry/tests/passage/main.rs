@@ -1,0 +1,6 @@
+//! Ways in against independent references.
+
+mod inflated;
+mod invariance;
+mod plans;
+mod raster;
