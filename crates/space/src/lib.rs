@@ -18,6 +18,7 @@ mod solids;
 mod testing;
 mod wall_space;
 mod walls;
+pub mod ways;
 
 pub use cover::{Cover, CoverBy, cover};
 pub use facts::{Facts, derive};

@@ -13,7 +13,7 @@ use crate::bounds::{Bound, CountBound};
 use crate::element::Body;
 
 pub use details::Details;
-pub use table::{electrical, heat, opening, overhead, plumbing, room, site, stair, wall};
+pub use table::{electrical, heat, opening, overhead, plumbing, room, site, stair, wall, ways};
 pub use value::Value;
 
 /// What a detail is about.

@@ -9,6 +9,7 @@ pub mod room;
 pub mod site;
 pub mod stair;
 pub mod wall;
+pub mod ways;
 
 use super::{Detail, Kind, Subject, Value};
 use crate::bounds::{Bound, CountBound};
@@ -25,6 +26,7 @@ pub(super) const FAMILIES: &[(&str, &[&Detail])] = &[
     ("Heating and ducts", heat::ALL),
     ("Water, drains and gas", plumbing::ALL),
     ("Rooms", room::ALL),
+    ("Ways in", ways::ALL),
 ];
 
 /// A detail that is there or not.

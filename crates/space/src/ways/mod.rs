@@ -1,0 +1,154 @@
+//! Ways in: how wide a person may be to get to each service point and each room, and where it pinches.
+//!
+//! Doors stand open 90° and count by their clear width; furniture and stored things count; so do overheads that hang
+//! lower than a person. The method is `geometry::passage`; a person is a disc, upright.
+
+mod body;
+mod pieces;
+mod places;
+
+use geometry::Pt;
+use geometry::passage::{self, Limit, Obstacles};
+use measure::Len;
+use plan::ElementId;
+
+use crate::{Facts, RoomIndex};
+
+pub use body::{PERSON, STEP};
+pub use places::{Arrival, Target};
+
+/// Ways are measured up to this width; what is as wide or wider is called open.
+pub const WIDEST: Len = Len::inches(60);
+
+/// The ways to everything in a plan that somebody must get to.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Ways {
+    /// Where people come into the basement.
+    pub arrivals: Vec<Arrival>,
+    /// Service points by id, then rooms by index.
+    pub ways: Vec<WayIn>,
+}
+
+/// The widest way to one target.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct WayIn {
+    pub target: Target,
+    /// Where a person stands at the target.
+    pub place: Pt,
+    /// The arrival that it starts from, as an index into [`Ways::arrivals`].
+    pub arrival: Option<usize>,
+    /// How wide a person may be, rounded down to the grid; [`WIDEST`] where nothing limits it below that, zero
+    /// where nobody gets there.
+    pub width: Len,
+    pub hindrance: Hindrance,
+}
+
+/// What keeps a way from being wider.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum Hindrance {
+    /// Nothing below [`WIDEST`].
+    Open,
+    /// A gap that every way passes.
+    Pinch(Gap),
+    /// The room to stand at the target or at the arrival: from there to the nearest thing.
+    Standing(Gap),
+    /// Things that touch go all round the target or the arrival.
+    Walled(Gap),
+    /// The target or the arrival lies inside a thing.
+    Buried(ElementId),
+    /// There is no stair, no outside door and no stated arrival.
+    NoArrival,
+}
+
+/// A gap and what makes it.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Gap {
+    pub from: Pt,
+    pub to: Pt,
+    /// The elements on both sides; the same one twice where one element makes it, as a door its own jambs. For
+    /// [`Hindrance::Standing`] what stands nearest, twice.
+    pub between: [ElementId; 2],
+    /// The opening that it lies in.
+    pub opening: Option<ElementId>,
+}
+
+impl WayIn {
+    /// Whether anybody gets there.
+    pub fn reached(&self) -> bool {
+        matches!(self.hindrance, Hindrance::Open | Hindrance::Pinch(_) | Hindrance::Standing(_))
+    }
+
+    /// The gap that limits it, if one does.
+    pub fn gap(&self) -> Option<&Gap> {
+        match &self.hindrance {
+            Hindrance::Pinch(gap) | Hindrance::Standing(gap) | Hindrance::Walled(gap) => Some(gap),
+            Hindrance::Open | Hindrance::Buried(_) | Hindrance::NoArrival => None,
+        }
+    }
+}
+
+/// Works out the ways of a plan.
+pub fn ways(facts: &Facts) -> Ways {
+    let pieces = pieces::of(facts);
+    let obstacles = pieces::obstacles(&pieces);
+    let arrivals = places::arrivals(facts);
+    let targets = places::targets(facts, &obstacles);
+    let starts: Vec<Pt> = arrivals.iter().map(|a| a.at).collect();
+    let ends: Vec<Pt> = targets.iter().map(|(_, at)| *at).collect();
+    let found = passage::ways(&obstacles, &starts, &ends, WIDEST);
+    let ways = targets
+        .into_iter()
+        .zip(found)
+        .map(|((target, place), way)| WayIn {
+            target,
+            place,
+            arrival: way.arrival,
+            width: if way.reached() { way.width } else { Len::ZERO },
+            hindrance: hindrance(facts, way.limit),
+        })
+        .collect();
+    Ways { arrivals, ways }
+}
+
+fn hindrance(facts: &Facts, limit: Limit) -> Hindrance {
+    let id = |owner: usize| ElementId(u32::try_from(owner).unwrap_or(u32::MAX));
+    let gap = |from: Pt, to: Pt, owners: [usize; 2]| Gap {
+        from,
+        to,
+        between: owners.map(id),
+        opening: opening_at(facts, from.midway(to)),
+    };
+    match limit {
+        Limit::Open => Hindrance::Open,
+        Limit::Pinch(p) => Hindrance::Pinch(gap(p.from, p.to, p.owners)),
+        Limit::Walled(p) => Hindrance::Walled(gap(p.from, p.to, p.owners)),
+        Limit::Standing(s) => Hindrance::Standing(gap(s.place, s.nearest, [s.owner; 2])),
+        Limit::Buried(s) => Hindrance::Buried(id(s.owner)),
+        Limit::NoArrival => Hindrance::NoArrival,
+    }
+}
+
+/// The opening whose hole holds a point.
+fn opening_at(facts: &Facts, at: Pt) -> Option<ElementId> {
+    let holds =
+        |o: &&crate::OpeningFacts| geometry::locate(at, &o.quad) != geometry::Where::Outside;
+    facts.openings.iter().find(holds).map(|o| o.id)
+}
+
+/// The room that a target is, where it is one.
+impl Target {
+    pub fn room(self) -> Option<RoomIndex> {
+        match self {
+            Target::Room(index) => Some(index),
+            Target::Service(_) => None,
+        }
+    }
+}
+
+/// What stands in a person's way, for whoever asks about a moving piece.
+pub fn walkers_obstacles(facts: &Facts) -> Obstacles {
+    pieces::obstacles(&pieces::of(facts))
+}
+
+#[cfg(test)]
+mod tests;
