@@ -10,4 +10,5 @@
 pub mod cli;
 mod examples;
 pub mod store;
+mod way_words;
 pub mod window;

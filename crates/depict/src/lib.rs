@@ -30,6 +30,7 @@ mod services;
 mod stairs;
 mod view;
 mod walls;
+mod ways;
 
 pub use badge::badge;
 pub use blade::{Blade, FigureBox};
@@ -43,3 +44,4 @@ pub use poche::Poche;
 pub use rulers::RULER;
 pub use scene::{Scene, Show};
 pub use view::View;
+pub use ways::WaysLayer;

@@ -11,7 +11,7 @@ use crate::poche::Poche;
 use crate::rulers::RULER;
 use crate::{
     Scene, View, blade, caught, columns, dimensions, findings, furnishings, grid, highlight,
-    keep_clears, openings, overheads, rooms, rulers, services, stairs, walls,
+    keep_clears, openings, overheads, rooms, rulers, services, stairs, walls, ways,
 };
 
 /// What a view of a scene looks like.
@@ -124,6 +124,7 @@ pub fn picture(view: &View, scene: &Scene<'_>) -> Picture {
     let figures = blade::draw(view, scene.system, scene.blades, &signs, &mut placer, &mut tape);
     caught::draw(view, scene, &mut placer, &mut tape);
     highlight::draw(&canvas, &mut marks);
+    ways::draw(&canvas, &mut placer, &mut marks);
     findings::places(&canvas, &mut placer, &mut marks);
 
     dimensions::shell(&canvas, &mut placer, &mut marks);

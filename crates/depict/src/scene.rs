@@ -8,7 +8,7 @@ use plan::ElementId;
 use rules::{Finding, KeepClear};
 use space::Facts;
 
-use crate::{Blade, Caught, Poche};
+use crate::{Blade, Caught, Poche, WaysLayer};
 
 /// Which kinds of marks are drawn.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -55,6 +55,8 @@ pub struct Scene<'a> {
     /// Indices into `findings` of those that are hovered or selected: their places light up.
     pub lit: &'a [usize],
     pub show: Show,
+    /// Ways in, where they are shown.
+    pub ways: Option<WaysLayer<'a>>,
     /// Live measurements.
     pub blades: &'a [Blade<'a>],
     /// What the pointer was caught by.
@@ -83,6 +85,7 @@ impl<'a> Scene<'a> {
             hovered: None,
             lit: &[],
             show: Show::default(),
+            ways: None,
             blades: &[],
             caught: None,
             ghosts: &[],

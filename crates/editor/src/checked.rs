@@ -1,11 +1,12 @@
 //! Facts and findings, derived again only when the plan has changed.
 
-use std::sync::Arc;
+use std::sync::{Arc, OnceLock};
 use std::time::Duration;
 
 use plan::Plan;
 use rules::{Book, Finding, KeepClear};
 use space::Facts;
+use space::ways::Ways;
 
 /// The facts and findings of the plan that is shown (with the preview of the running gesture).
 #[derive(Clone, Debug)]
@@ -13,6 +14,21 @@ pub struct Checked {
     pub facts: Arc<Facts>,
     pub findings: Arc<Vec<Finding>>,
     pub keep_clears: Arc<Vec<KeepClear>>,
+    ways: Arc<OnceLock<Ways>>,
+}
+
+impl Checked {
+    /// The facts of a plan with what was found in it.
+    pub fn new(facts: Arc<Facts>, book: &Book) -> Checked {
+        let (findings, keep_clears) = rules::check_with_keep_clears(&facts, book);
+        let (findings, keep_clears) = (Arc::new(findings), Arc::new(keep_clears));
+        Checked { facts, findings, keep_clears, ways: Arc::default() }
+    }
+
+    /// The ways in; worked out when they are asked for first.
+    pub fn ways(&self) -> &Ways {
+        self.ways.get_or_init(|| space::ways::ways(&self.facts))
+    }
 }
 
 /// The time since some fixed moment. The editor has no clock of its own: see `Session::set_clock`.
@@ -71,9 +87,7 @@ impl Memo {
         }
         let facts = Arc::clone(&held.facts);
         let book = Book::of(&plan.site);
-        let (findings, keep_clears) = rules::check_with_keep_clears(&facts, &book);
-        let (findings, keep_clears) = (Arc::new(findings), Arc::new(keep_clears));
-        let checked = Checked { facts, findings, keep_clears };
+        let checked = Checked::new(facts, &book);
         held.judged = Some(checked.clone());
         let spent = self.now().saturating_sub(start);
         self.work.check += spent;

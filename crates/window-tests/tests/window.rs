@@ -10,7 +10,7 @@ use egui_kittest::Harness;
 use egui_kittest::kittest::{NodeT, Queryable};
 use geometry::{Facing, Pt};
 use measure::{Len, System};
-use plan::detail::{Value, heat::FUEL};
+use plan::detail::{Value, heat::FUEL, ways::ARRIVAL};
 use plan::element::{
     Column, ColumnShape, Note, Partition, RoomTag, RoomUse, ServiceKind, ServicePoint, ShellWall,
 };
@@ -403,6 +403,29 @@ fn details_are_stated_of_one_element_and_of_several_at_once() {
     desk.harness.key_press_modifiers(Modifiers::COMMAND, Key::Z);
     desk.harness.run();
     assert_eq!(stated(&desk), [Some(Value::Word("propane")), None], "one step");
+}
+
+#[test]
+fn ways_in_are_listed_and_their_pinch_is_shown() {
+    let tag = RoomTag { at: Pt::inches(100, 96), room_use: RoomUse::Hall, name: "Hall".to_owned() };
+    let edit = Edit::Add(Draft::new(State::New, Body::RoomTag(tag)));
+    let mut desk = desk(&cellar().with(&edit).expect("the plan is sound"));
+    desk.button("Ways in");
+    assert!(desk.says("No stair and no outside door is drawn"), "{:?}", desk.words());
+    assert!(desk.says("Electrical panel S5: no way"), "{:?}", desk.words());
+    // People are said to come in at the hall; the partition then leaves 30 in before the panel.
+    let hall = desk.plan().elements().iter().last().expect("a tag").clone();
+    let details = hall.details.clone().with(&ARRIVAL, Value::Yes);
+    let edit = Edit::Replace(plan::Element { details, ..hall });
+    let mut desk = self::desk(&desk.plan().with(&edit).expect("the plan is sound"));
+    desk.button("Ways in");
+    assert!(desk.says("Electrical panel S5: 30\""), "{:?}", desk.words());
+    desk.harness.get_by_role_and_label(Role::ListItem, "Electrical panel S5: 30\"").click();
+    desk.harness.run();
+    assert!(desk.says("Electrical panel S5"), "it is selected: {:?}", desk.words());
+    desk.harness.get_by_label_contains("Findings (").click();
+    desk.harness.run();
+    assert!(desk.says("Too little depth"), "{:?}", desk.words());
 }
 
 #[test]

@@ -43,6 +43,8 @@ pub struct WindowArgs {
 pub enum Task {
     /// Check a plan and list the findings.
     Check(CheckArgs),
+    /// How wide the way to each service point and room is, and where it pinches.
+    Ways(WaysArgs),
     /// Show the page of a rule: what it checks, why, where it comes from, how it is measured.
     Explain(ExplainArgs),
     /// Drive the editor by a script of gestures, without a window.
@@ -65,6 +67,18 @@ pub struct CheckArgs {
     /// Check by the amendments in a file as well (documented in docs/amendments.md).
     #[arg(long, value_name = "FILE")]
     pub amendments: Option<PathBuf>,
+    /// Write lengths in millimetres.
+    #[arg(long)]
+    pub metric: bool,
+}
+
+#[derive(Debug, ClapArgs)]
+pub struct WaysArgs {
+    /// The plan file.
+    pub plan: PathBuf,
+    /// Write JSON (documented in docs/ways-json.md).
+    #[arg(long)]
+    pub json: bool,
     /// Write lengths in millimetres.
     #[arg(long)]
     pub metric: bool,

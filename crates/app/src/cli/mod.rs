@@ -5,6 +5,7 @@ mod check;
 mod explain;
 mod rehearse;
 mod report;
+mod ways;
 
 use std::ffi::OsString;
 use std::io::Write;
@@ -58,6 +59,7 @@ where
     let result = match args.task {
         None => return Invocation::Window(args.window),
         Some(Task::Check(task)) => check::run(&task, out, err),
+        Some(Task::Ways(task)) => ways::run(&task, out, err),
         Some(Task::Explain(task)) => explain::run(&task, out, err),
         Some(Task::Rehearse(task)) => rehearse::run(&task, out, err),
     };

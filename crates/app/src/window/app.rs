@@ -15,7 +15,7 @@ use super::files::Pending;
 use super::looking::Preview;
 use super::remedies::Remedies;
 use super::timing::Timing;
-use super::view::{FindingKey, View};
+use super::view::{FindingKey, Listed, View};
 use super::{inspector, panes, theme, told};
 
 /// What the window starts with.
@@ -227,8 +227,24 @@ fn right_pane(ui: &mut Ui, cx: &mut Cx<'_>, remedies: &Remedies) -> Vec<FindingK
             ui.add_space(8.0);
         });
     });
-    egui::ScrollArea::vertical().id_salt("findings").auto_shrink(false).show(ui, |ui| {
-        wanted = panes::findings::show(ui, cx, remedies);
+    let open = cx.checked.findings.iter().filter(|f| f.set_aside.is_none()).count();
+    ui.horizontal(|ui| {
+        for (listed, word) in
+            [(Listed::Findings, format!("Findings ({open})")), (Listed::Ways, "Ways in".to_owned())]
+        {
+            let chosen = cx.view.listed == listed;
+            let text = egui::RichText::new(word).font(theme::bold(theme::BODY + 1.0));
+            if ui.add(egui::Button::selectable(chosen, text)).clicked() {
+                cx.view.listed = listed;
+            }
+        }
+    });
+    let listed = cx.view.listed;
+    egui::ScrollArea::vertical().id_salt(("list", listed)).auto_shrink(false).show(ui, |ui| {
+        match listed {
+            Listed::Findings => wanted = panes::findings::show(ui, cx, remedies),
+            Listed::Ways => panes::ways::show(ui, cx),
+        }
         ui.add_space(8.0);
     });
     wanted

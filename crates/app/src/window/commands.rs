@@ -268,6 +268,13 @@ pub const TABLE: &[Row] = &[
         None,
         "Shows where findings lie.",
     ),
+    row(
+        C::Toggle(Toggle::Ways),
+        M::View,
+        "Ways in",
+        None,
+        "Shows where people come in and where their ways pinch.",
+    ),
     row(C::Look(Look::Light), M::View, "Light", None, "Dark lines on a light slab.").after_gap(),
     row(C::Look(Look::Dark), M::View, "Lights off", None, "Light lines on a dark slab."),
     row(C::Look(Look::Paper), M::View, "Paper", None, "Black on white, as it prints."),

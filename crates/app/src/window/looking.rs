@@ -89,11 +89,7 @@ impl App {
 fn check(plan: Arc<Plan>) -> Checked {
     let facts = Arc::new(space::derive(&plan));
     let book = Book::of(&plan.site);
-    Checked {
-        findings: Arc::new(rules::check(&facts, &book)),
-        keep_clears: Arc::new(rules::keep_clears(&facts, &book)),
-        facts,
-    }
+    Checked::new(facts, &book)
 }
 
 fn place_points(place: &rules::Place) -> Vec<Pt> {

@@ -6,6 +6,7 @@ use egui::Vec2;
 use geometry::{Bounds, Pt};
 use plan::ElementId;
 use rules::Finding;
+use space::ways::Target;
 
 use super::theme::Look;
 
@@ -19,11 +20,12 @@ pub enum Toggle {
     Dimensions,
     Furnishings,
     Findings,
+    Ways,
 }
 
 impl Toggle {
     #[cfg(test)]
-    pub const ALL: [Toggle; 7] = [
+    pub const ALL: [Toggle; 8] = [
         Toggle::Grid,
         Toggle::Overheads,
         Toggle::Services,
@@ -31,7 +33,16 @@ impl Toggle {
         Toggle::Dimensions,
         Toggle::Furnishings,
         Toggle::Findings,
+        Toggle::Ways,
     ];
+}
+
+/// What the pane at the right lists.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash)]
+pub enum Listed {
+    #[default]
+    Findings,
+    Ways,
 }
 
 /// Names a finding from one check to the next.
@@ -70,6 +81,10 @@ pub struct View {
     pub picked: Option<FindingKey>,
     /// Scroll the list to the picked finding.
     pub reveal: bool,
+    pub listed: Listed,
+    /// The way under the pointer in the list, and the one that was clicked last.
+    pub lit_way: Option<Target>,
+    pub picked_way: Option<Target>,
     /// Where the pointer is on the plan.
     pub pointer: Option<Pt>,
 }
@@ -81,10 +96,13 @@ impl Default for View {
             fit_wanted: true,
             fitted: None,
             look: Look::default(),
-            off: Vec::new(),
+            off: vec![Toggle::Ways],
             lit: None,
             picked: None,
             reveal: false,
+            listed: Listed::default(),
+            lit_way: None,
+            picked_way: None,
             pointer: None,
         }
     }
@@ -102,6 +120,11 @@ impl View {
             }
             None => self.off.push(toggle),
         }
+    }
+
+    /// Whether ways in are painted: where they are listed, and where the toggle says so.
+    pub fn shows_ways(&self) -> bool {
+        self.listed == Listed::Ways || self.shows(Toggle::Ways)
     }
 
     /// What is not shown is not picked either.

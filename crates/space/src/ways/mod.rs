@@ -91,7 +91,7 @@ impl WayIn {
 pub fn ways(facts: &Facts) -> Ways {
     let pieces = pieces::of(facts);
     let obstacles = pieces::obstacles(&pieces);
-    let arrivals = places::arrivals(facts);
+    let arrivals = places::arrivals(facts, &obstacles);
     let targets = places::targets(facts, &obstacles);
     let starts: Vec<Pt> = arrivals.iter().map(|a| a.at).collect();
     let ends: Vec<Pt> = targets.iter().map(|(_, at)| *at).collect();

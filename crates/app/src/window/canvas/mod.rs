@@ -6,7 +6,7 @@ mod nodes;
 
 use std::sync::Arc;
 
-use depict::{Blade, Caught, Poche, Scene};
+use depict::{Blade, Caught, Poche, Scene, WaysLayer};
 use editor::{Dimension, DimensionId, Session, ToolKind};
 use egui::{CursorIcon, Id, Pos2, Rect, Response, Role, Sense, Stroke, Ui, Vec2, WidgetInfo, pos2};
 use space::Facts;
@@ -99,6 +99,10 @@ pub fn show(ui: &mut Ui, cx: &mut Cx<'_>, canvas: &mut Canvas, now: &Now<'_>, bu
     scene.hovered = cx.session.hovered().filter(|_| cx.view.pointer.is_some());
     scene.lit = &lit;
     scene.show = cx.view.show();
+    if cx.view.shows_ways() {
+        let lit = cx.view.lit_way.or(cx.view.picked_way);
+        scene.ways = Some(WaysLayer { ways: checked.ways(), lit });
+    }
     scene.blades = &blades;
     scene.marquee = cx.session.marquee();
     scene.system = system;

@@ -61,10 +61,10 @@ fn one(ui: &mut Ui, cx: &mut Cx<'_>, before: Element) {
             Body::RoomTag(t) => tag::room(ui, &mut form, t),
             Body::Note(n) => tag::note(ui, &mut form, n),
         }
-        details::one(ui, &mut form, &mut element);
         if let Body::RoomTag(_) = &before.body {
             room::facts(ui, cx, before.id);
         }
+        details::one(ui, &mut form, &mut element);
     });
     if let Some(word) = form.changed()
         && element != before

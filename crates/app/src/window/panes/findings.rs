@@ -18,7 +18,6 @@ use super::super::paint;
 use super::super::remedies::Remedies;
 use super::super::theme::{Look, SMALL, mix};
 use super::super::view::FindingKey;
-use super::kit::heading;
 
 /// Height and breadth of a sign in the list.
 const SIGN: f32 = 18.0;
@@ -73,7 +72,6 @@ pub fn show(ui: &mut Ui, cx: &mut Cx<'_>, remedies: &Remedies) -> Vec<FindingKey
     let findings = Arc::clone(&cx.checked.findings);
     let open = || findings.iter().filter(|f| f.set_aside.is_none());
     let count = |severity| open().filter(|f| f.severity == severity).count();
-    heading(ui, "Findings");
     if open().next().is_none() {
         let text = if cx.checked.facts.plan.elements().is_empty() {
             "Nothing is drawn yet. Begin with the foundation walls."

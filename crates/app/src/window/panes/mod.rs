@@ -6,3 +6,4 @@ pub mod layers;
 pub mod menu;
 pub mod options;
 pub mod status;
+pub mod ways;
