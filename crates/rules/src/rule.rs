@@ -20,6 +20,7 @@ pub enum Group {
     Doors,
     Stairs,
     Electrical,
+    Heat,
     Build,
 }
 
@@ -70,6 +71,7 @@ impl Group {
             Group::Doors => "Doors",
             Group::Stairs => "Stairs",
             Group::Electrical => "Outlets, lights and alarms",
+            Group::Heat => "Heating, gas, water and drains",
             Group::Build => "Walls, glass and where things stand",
         }
     }

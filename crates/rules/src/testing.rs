@@ -13,9 +13,9 @@ use geometry::{Facing, Pt};
 use measure::{Len, System};
 use plan::detail::{Detail, Value};
 use plan::element::{
-    Column, ColumnShape, Door, DoorOperation, End, Furnishing, Furring, Justify, Opening,
-    OpeningKind, Overhead, OverheadKind, OverheadShape, Partition, RoomTag, RoomUse, ServiceKind,
-    ServicePoint, ShellWall, Side, Stair, Window,
+    ClearOpening, Column, ColumnShape, Door, DoorOperation, End, Furnishing, Furring, Justify,
+    Opening, OpeningKind, Overhead, OverheadKind, OverheadShape, Partition, RoomTag, RoomUse,
+    ServiceKind, ServicePoint, ShellWall, Side, Stair, Well, Window, WindowOperation,
 };
 use plan::{Body, Draft, Edit, Edition, ElementId, House, Plan, Site, State};
 use space::Facts;
@@ -114,6 +114,66 @@ impl Sample {
     /// The element added last is new.
     pub fn fresh(self) -> Sample {
         self.tune(|e| e.state = State::New)
+    }
+
+    /// A room with a new window in a well, with or without a ladder.
+    pub fn with_well(ladder: bool) -> Sample {
+        let room = Sample::room(144.0, 120.0);
+        let host = room.last();
+        let ladder_projection = if ladder { Len::inches(6) } else { Len::ZERO };
+        let well = Well {
+            width: Len::inches(48),
+            projection: Len::inches(48),
+            depth: Len::inches(60),
+            ladder,
+            ladder_projection,
+        };
+        let window = Window {
+            operation: WindowOperation::Slider,
+            frame_width: Len::inches(48),
+            frame_height: Len::inches(48),
+            clear: ClearOpening::Estimated,
+            sill: Len::inches(30),
+            grade: Len::inches(80),
+            well: Some(well),
+        };
+        room.window(host, 30.0, window).fresh()
+    }
+
+    /// A room with a new door in its last wall.
+    pub fn with_door() -> Sample {
+        let room = Sample::room(144.0, 120.0);
+        let host = room.last();
+        room.door(host, 30.0, 36.0)
+    }
+
+    /// A room with a new stair.
+    pub fn with_stair() -> Sample {
+        Sample::room(240.0, 240.0).stair(at(100.0, 60.0), Facing::NORTH).fresh()
+    }
+
+    /// A room with new furring along its last wall.
+    pub fn with_furring() -> Sample {
+        let room = Sample::room(144.0, 120.0);
+        let host = room.last();
+        room.furring(host)
+    }
+
+    /// A room with a new soffit.
+    pub fn with_soffit() -> Sample {
+        let room = Sample::room(144.0, 120.0);
+        let (a, b) = (at(0.0, 100.0), at(144.0, 100.0));
+        room.overhead(OverheadKind::Soffit, a, b, 20.0, 84.0).fresh()
+    }
+
+    /// A room with a new tag.
+    pub fn with_room(room_use: RoomUse) -> Sample {
+        Sample::room(144.0, 120.0).tag(at(72.0, 60.0), "Room", room_use)
+    }
+
+    /// A room with a new service point of a kind in front of its south wall.
+    pub fn with(kind: ServiceKind) -> Sample {
+        Sample::room(144.0, 120.0).service(kind, at(72.0, 0.0), Facing::NORTH).fresh()
     }
 
     /// States a detail of the element added last.

@@ -10,8 +10,10 @@ mod build;
 mod doors;
 mod electrical;
 mod headroom;
+mod heat;
 mod rooms;
 mod stairs;
+mod stated;
 mod way_out;
 
 use crate::Rule;
@@ -29,6 +31,7 @@ const FAMILIES: &[&[Rule]] = &[
     doors::RULES,
     stairs::RULES,
     electrical::RULES,
+    heat::RULES,
     build::RULES,
 ];
 

@@ -1,17 +1,60 @@
 //! Details of rooms, stated at their tags.
 
-use super::{Subject, yes_no};
+use super::{Subject, choice, number, yes_no};
+use crate::bounds::CountBound;
 use crate::detail::Detail;
 use crate::element::Body;
 
 const ROOM: Subject = Subject::Element(|body| matches!(body, Body::RoomTag(_)));
 
-pub const HEATED: Detail = yes_no(
-    "heated",
+pub const MECHANICAL_AIR: Detail = yes_no(
+    "mechanical-air",
     ROOM,
-    "Heated",
-    "Can the room be held at the temperature that the code asks of a habitable room?",
+    "Mechanical air",
+    "Is the room aired by a fan or system that serves the whole house, at the rate of the code?",
     None,
 );
 
-pub(super) const ALL: &[&Detail] = &[&HEATED];
+pub const LAMPS: Detail = yes_no(
+    "lamps",
+    ROOM,
+    "Lamps light it all",
+    "Do lamps give an average of 6 footcandles over the room, 30 in above the floor?",
+    None,
+);
+
+pub const COMBUSTION_AIR: Detail = choice(
+    "combustion-air",
+    ROOM,
+    "Combustion air",
+    "Where do the appliances of the room take the air that they burn with?",
+    &[
+        "the room itself",
+        "two openings to the next room",
+        "two openings outdoors",
+        "two level ducts outdoors",
+        "one opening outdoors",
+        "a fan",
+    ],
+    Some("the room itself"),
+);
+
+pub const AIR_OPENING: Detail = number(
+    "air-opening",
+    ROOM,
+    "Free area of each",
+    "What is the free area of each opening for combustion air? A louvre of wood lets a quarter of its face pass, one of metal three quarters.",
+    (CountBound { what: "free area", least: 0, most: 10_000 }, "sq in"),
+    None,
+);
+
+pub const HEATED: Detail = yes_no(
+    "heated",
+    ROOM,
+    "Heated to 68 °F",
+    "Can the room be held at 68 °F (20 °C) on the coldest design day, 3 ft above the floor and 2 ft from the walls?",
+    None,
+);
+
+pub(super) const ALL: &[&Detail] =
+    &[&MECHANICAL_AIR, &LAMPS, &COMBUSTION_AIR, &AIR_OPENING, &HEATED];

@@ -1,8 +1,10 @@
 //! Details of stairs.
 
-use super::{Subject, choice};
-use crate::detail::Detail;
+use super::{Subject, choice, length, yes_no};
+use crate::bounds::Bound;
+use crate::detail::{Detail, Value};
 use crate::element::Body;
+use measure::Len;
 
 const STAIR: Subject = Subject::Element(|body| matches!(body, Body::Stair(_)));
 
@@ -15,4 +17,114 @@ pub const HANDRAIL: Detail = choice(
     None,
 );
 
-pub(super) const ALL: &[&Detail] = &[&HANDRAIL];
+pub const RAIL_HEIGHT: Detail = length(
+    "rail-height",
+    STAIR,
+    "Height of handrail",
+    "How high is the top of the handrail above the line of the nosings?",
+    Bound { what: "height of the handrail", least: Len::ZERO, most: Len::inches(60) },
+    Some(Value::Length(Len::inches(36))),
+);
+
+pub const RAIL_PROJECTION: Detail = length(
+    "rail-projection",
+    STAIR,
+    "Rail into the stair",
+    "How far does the handrail reach into the width of the stair?",
+    Bound { what: "projection of the handrail", least: Len::ZERO, most: Len::inches(24) },
+    Some(Value::Length(Len::sixty_fourths(224))),
+);
+
+pub const RAIL_GAP: Detail = length(
+    "rail-gap",
+    STAIR,
+    "Gap behind rail",
+    "How much room is there between the handrail and the wall?",
+    Bound { what: "gap behind the handrail", least: Len::ZERO, most: Len::inches(24) },
+    Some(Value::Length(Len::sixty_fourths(96))),
+);
+
+pub const RAIL_GRIP: Detail = choice(
+    "rail-grip",
+    STAIR,
+    "Grip of handrail",
+    "What is the shape of the handrail?",
+    &["round, 1 1/4 to 2 in", "profile with finger recesses", "flat board or larger"],
+    Some("round, 1 1/4 to 2 in"),
+);
+
+pub const RAIL_WHOLE: Detail = yes_no(
+    "rail-continuous",
+    STAIR,
+    "Rail in one run",
+    "Does the handrail run from the lowest to the highest riser, its ends turned to a wall or post?",
+    Some(Value::Yes),
+);
+
+pub const NOSING: Detail = length(
+    "nosing",
+    STAIR,
+    "Nosing",
+    "How far does a tread reach over the one below?",
+    Bound { what: "nosing", least: Len::ZERO, most: Len::inches(12) },
+    Some(Value::Length(Len::inches(1))),
+);
+
+pub const OPEN_RISER: Detail = length(
+    "open-riser",
+    STAIR,
+    "Gap at the riser",
+    "How wide is the gap between two treads? 0 where the risers are closed.",
+    Bound { what: "gap at the riser", least: Len::ZERO, most: Len::inches(24) },
+    Some(Value::Length(Len::inches(0))),
+);
+
+pub const RISER_DIFFERENCE: Detail = length(
+    "riser-difference",
+    STAIR,
+    "Riser difference",
+    "How much do the tallest and the lowest riser differ, with the finish floors in place?",
+    Bound { what: "difference between risers", least: Len::ZERO, most: Len::inches(12) },
+    Some(Value::Length(Len::inches(0))),
+);
+
+pub const TREAD_DIFFERENCE: Detail = length(
+    "tread-difference",
+    STAIR,
+    "Tread difference",
+    "How much do the deepest and the shallowest tread differ?",
+    Bound { what: "difference between treads", least: Len::ZERO, most: Len::inches(12) },
+    Some(Value::Length(Len::inches(0))),
+);
+
+pub const GUARD_OPENING: Detail = length(
+    "guard-opening",
+    STAIR,
+    "Gap in the guard",
+    "How large a ball passes the guard at the open side of the stair? 0 for a closed one.",
+    Bound { what: "gap in the guard", least: Len::ZERO, most: Len::inches(24) },
+    Some(Value::Length(Len::inches(0))),
+);
+
+pub const STRINGERS_BLOCKED: Detail = yes_no(
+    "stringers-blocked",
+    STAIR,
+    "Stringers blocked",
+    "Is the space between the stringers closed at the top and the bottom of the run?",
+    Some(Value::Yes),
+);
+
+pub(super) const ALL: &[&Detail] = &[
+    &HANDRAIL,
+    &RAIL_HEIGHT,
+    &RAIL_PROJECTION,
+    &RAIL_GAP,
+    &RAIL_GRIP,
+    &RAIL_WHOLE,
+    &NOSING,
+    &OPEN_RISER,
+    &RISER_DIFFERENCE,
+    &TREAD_DIFFERENCE,
+    &GUARD_OPENING,
+    &STRINGERS_BLOCKED,
+];

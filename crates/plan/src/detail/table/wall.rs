@@ -9,28 +9,11 @@ const FURRING: Subject = Subject::Element(|body| matches!(body, Body::Furring(_)
 const FRAMED: Subject =
     Subject::Element(|body| matches!(body, Body::Furring(_) | Body::Partition(_)));
 
-pub const TREATED_PLATE: Detail = choice(
-    "bottom-plate",
-    FRAMED,
-    "Bottom plate",
-    "What is the plate on the slab made of?",
-    &["treated wood", "wood on a membrane", "untreated wood", "steel"],
-    Some("treated wood"),
-);
-
-pub const FIREBLOCKED: Detail = yes_no(
-    "fireblocked",
-    FURRING,
-    "Fireblocked",
-    "Is the space behind the studs closed at floor and ceiling and at least every 10 ft along the wall?",
-    None,
-);
-
 pub const FOAM_R: Detail = number(
     "foam-r",
     FURRING,
     "R of the foam",
-    "What is the R-value of the foam layers together, by the label?",
+    "What is the R-value of the foam layers together, by the label? 0 for none.",
     (CountBound { what: "R-value", least: 0, most: 100 }, "R"),
     None,
 );
@@ -53,5 +36,31 @@ pub const VAPOUR_RETARDER: Detail = choice(
     Some("none"),
 );
 
+pub const FACING: Detail = choice(
+    "facing",
+    FURRING,
+    "Facing",
+    "Is kraft paper or foil of the insulation left bare to the room?",
+    &["none left bare", "bare kraft or foil"],
+    Some("none left bare"),
+);
+
+pub const TREATED_PLATE: Detail = choice(
+    "bottom-plate",
+    FRAMED,
+    "Bottom plate",
+    "What is the plate on the slab made of?",
+    &["treated wood", "wood on a membrane", "steel", "untreated wood"],
+    Some("treated wood"),
+);
+
+pub const FIREBLOCKED: Detail = yes_no(
+    "fireblocked",
+    FURRING,
+    "Fireblocked",
+    "Is the space behind the studs closed at floor and ceiling and at least every 10 ft along the wall?",
+    None,
+);
+
 pub(super) const ALL: &[&Detail] =
-    &[&TREATED_PLATE, &FIREBLOCKED, &FOAM_R, &CAVITY_R, &VAPOUR_RETARDER];
+    &[&FOAM_R, &CAVITY_R, &VAPOUR_RETARDER, &FACING, &TREATED_PLATE, &FIREBLOCKED];

@@ -1,6 +1,7 @@
 //! What walls, stairs, glass and baths are built like, and where appliances stand.
 
 mod appliance_room;
+mod fireblock_stated;
 mod fireblocking;
 mod fixture_front;
 mod fixtures;
@@ -10,11 +11,15 @@ mod glass;
 mod glass_by_door;
 mod glass_in_bath;
 mod glass_low;
+mod kraft_facing;
+mod plate_treatment;
 mod plates_on_slab;
 mod shower_size;
+mod soffit_fireblock;
 mod stair_handrail;
 mod toilet_side;
 mod under_stair;
+mod vapour_retarder_fibre;
 
 use crate::Rule;
 
@@ -32,4 +37,9 @@ pub(super) const RULES: &[Rule] = &[
     toilet_side::RULE,
     shower_size::RULE,
     appliance_room::RULE,
+    vapour_retarder_fibre::RULE,
+    kraft_facing::RULE,
+    plate_treatment::RULE,
+    fireblock_stated::RULE,
+    soffit_fireblock::RULE,
 ];

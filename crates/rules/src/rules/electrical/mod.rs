@@ -2,20 +2,29 @@
 //! receptacle is no electrical plan, and says nothing about receptacles.
 
 mod alarm_near_bath;
+mod alarm_power;
+mod alarms_interconnected;
+mod appliance_disconnect;
 mod appliance_light;
 mod appliance_receptacle;
 mod bath_vent;
 mod co_alarm;
 pub(crate) mod devices;
+mod panel_directory;
+mod panel_floor;
 mod panel_light;
 mod receptacle_bath;
 mod receptacle_hall;
 mod receptacle_portion;
 mod receptacle_spacing;
+mod recessed_light;
 mod room_light;
 mod room_switch;
+mod shock_protection_reach;
 mod stair_light;
 mod storey_alarm;
+mod switch_neutral;
+mod tamper_resistant;
 
 use crate::Rule;
 
@@ -34,4 +43,13 @@ pub(super) const RULES: &[Rule] = &[
     co_alarm::RULE,
     alarm_near_bath::RULE,
     bath_vent::RULE,
+    tamper_resistant::RULE,
+    shock_protection_reach::RULE,
+    recessed_light::RULE,
+    switch_neutral::RULE,
+    alarms_interconnected::RULE,
+    alarm_power::RULE,
+    panel_directory::RULE,
+    panel_floor::RULE,
+    appliance_disconnect::RULE,
 ];

@@ -5,6 +5,7 @@ mod hall_width;
 mod room_area;
 mod room_area_under_low_ceiling;
 mod room_dimension;
+mod room_heat;
 mod room_two_uses;
 mod room_untagged;
 mod tag_open_face;
@@ -25,4 +26,5 @@ pub(super) const RULES: &[Rule] = &[
     tag_open_face::RULE,
     room_untagged::RULE,
     room_two_uses::RULE,
+    room_heat::RULE,
 ];

@@ -1,11 +1,22 @@
 //! Stairs: the flight down to the basement and the floor at its foot.
 
+mod guard_openings;
 mod stair_flight_rise;
 mod stair_headroom;
 mod stair_landing;
+mod stair_nosing;
+mod stair_open_riser;
+mod stair_rail_continuous;
+mod stair_rail_gap;
+mod stair_rail_grip;
+mod stair_rail_height;
+mod stair_rail_projection;
 mod stair_riser;
+mod stair_riser_difference;
 mod stair_tread;
+mod stair_tread_difference;
 mod stair_width;
+mod stringer_fireblock;
 
 use geometry::Placed;
 use measure::Len;
@@ -22,6 +33,17 @@ pub(super) const RULES: &[Rule] = &[
     stair_riser::RULE,
     stair_tread::RULE,
     stair_landing::RULE,
+    stair_rail_height::RULE,
+    stair_rail_projection::RULE,
+    stair_rail_gap::RULE,
+    stair_rail_grip::RULE,
+    stair_rail_continuous::RULE,
+    stair_nosing::RULE,
+    stair_open_riser::RULE,
+    stair_riser_difference::RULE,
+    stair_tread_difference::RULE,
+    guard_openings::RULE,
+    stringer_fireblock::RULE,
 ];
 
 /// The standing stairs, in the order of their ids.

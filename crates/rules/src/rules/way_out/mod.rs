@@ -8,19 +8,27 @@ mod bedroom_without_escape;
 mod candidate;
 mod choice;
 mod escape_area;
+mod escape_bars;
 mod escape_door_operation;
 mod escape_height;
+mod escape_keyed_lock;
 mod escape_operation;
 mod escape_sill;
 mod escape_size_estimated;
 mod escape_sprinkler_exception;
+mod escape_under_deck;
 mod escape_width;
 mod fix;
+mod ladder_obstructed;
+mod ladder_rungs;
+mod ladder_stand_off;
+mod ladder_width;
 mod need;
 #[cfg(test)]
 pub(crate) mod sample;
 mod well_area;
 mod well_depth_near_limit;
+mod well_drain;
 mod well_ladder;
 mod well_ladder_encroachment;
 mod well_missing;
@@ -56,4 +64,12 @@ pub(super) const RULES: &[Rule] = &[
     well_depth_near_limit::RULE,
     well_ladder_encroachment::RULE,
     well_sash_strikes::RULE,
+    ladder_rungs::RULE,
+    ladder_width::RULE,
+    ladder_stand_off::RULE,
+    ladder_obstructed::RULE,
+    well_drain::RULE,
+    escape_bars::RULE,
+    escape_keyed_lock::RULE,
+    escape_under_deck::RULE,
 ];

@@ -1,0 +1,114 @@
+//! Polyethylene on the room side of fibre insulation.
+
+use plan::detail::Value;
+use plan::detail::wall::VAPOUR_RETARDER;
+
+use crate::rules::stated::{Demand, fitting, is_new, judge, state_all};
+use crate::{Finding, Group, Quantity, Rule, Sheet};
+
+pub(crate) const RULE: Rule = Rule {
+    slug: "vapour-retarder-fibre",
+    group: Group::Build,
+    title: "Polyethylene on the room side of fibre insulation",
+    page: "\
+What
+No class I vapour retarder lies on the room side of insulation that air passes, at a foundation wall. The demand for
+an interior retarder in cold climates does not hold for basement walls.
+
+Why
+A wall below grade dries to the room only: what gets wet behind polyethylene rots.
+
+Source
+IRC R702.7 (all editions).
+
+How it is measured
+By what is stated of it, for new work. Until it is stated, the usual is assumed and nothing is said.
+
+Cannot see
+Coats of paint and vinyl paper.
+
+Exceptions
+Foil-faced foam straight on the concrete with nothing that air passes behind it.
+
+Remedies
+Leave the membrane out; paint the board with latex paint.
+",
+    cites: &["vapour-retarder-fibre"],
+    check,
+    remedies: Some(|finding, sheet| state_all(finding, sheet, &VAPOUR_RETARDER, Value::Word("none"))),
+};
+
+fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
+    let demand = Demand {
+        rule: RULE.slug,
+        detail: &VAPOUR_RETARDER,
+        fault: "Polyethylene over the insulation of a foundation wall",
+        many: "runs of furring",
+        why: "A wall below grade dries to the room only: what gets wet behind polyethylene rots.",
+        required: Quantity::Words("none, or class II or III".to_owned()),
+        advice: false,
+    };
+    let elements = fitting(sheet, &VAPOUR_RETARDER).filter(|e| is_new(sheet, e));
+    judge(sheet, out, &sheet.book.cite("vapour-retarder-fibre"), &demand, elements, |a| {
+        a.is(&["none", "class III (paint)", "class II (kraft)"])
+    });
+}
+
+#[cfg(test)]
+mod tests {
+    use plan::Edition;
+
+    use super::*;
+    use crate::testing::Sample;
+
+    const SLUG: &str = "vapour-retarder-fibre";
+
+    fn sample() -> Sample {
+        Sample::with_furring()
+    }
+
+    #[test]
+    fn clear_pass() {
+        sample().state(&VAPOUR_RETARDER, Value::Word("none")).expect_none(SLUG);
+    }
+
+    #[test]
+    fn clear_fail() {
+        for edition in Edition::ALL {
+            let wrong = sample()
+                .edition(edition)
+                .state(&VAPOUR_RETARDER, Value::Word("class I (polyethylene)"));
+            wrong.expect(
+                SLUG,
+                &["correction, measured class I (polyethylene), required none, or class II or III"],
+            );
+        }
+    }
+
+    #[test]
+    fn at_the_limit() {
+        // Each word on its side of the line.
+        for good in ["none", "class III (paint)", "class II (kraft)"] {
+            sample().state(&VAPOUR_RETARDER, Value::Word(good)).expect_none(SLUG);
+        }
+        for bad in ["class I (polyethylene)"] {
+            assert_eq!(sample().state(&VAPOUR_RETARDER, Value::Word(bad)).findings(SLUG).len(), 1);
+        }
+    }
+
+    #[test]
+    fn does_not_apply() {
+        Sample::room(144.0, 120.0).expect_none(SLUG);
+        // What is there already is left alone.
+        sample()
+            .state(&VAPOUR_RETARDER, Value::Word("class I (polyethylene)"))
+            .existing()
+            .expect_none(SLUG);
+    }
+
+    #[test]
+    fn stating_it_is_the_remedy() {
+        let wrong = sample().state(&VAPOUR_RETARDER, Value::Word("class I (polyethylene)"));
+        assert_eq!(wrong.remedies(SLUG).len(), 1);
+    }
+}

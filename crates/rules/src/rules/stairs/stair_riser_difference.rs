@@ -1,0 +1,103 @@
+//! Difference between risers.
+
+use plan::detail::stair::RISER_DIFFERENCE;
+
+use crate::rules::stated::{Demand, fitting, is_new, judge};
+use crate::{Finding, Group, Quantity, Rule, Sheet};
+
+pub(crate) const RULE: Rule = Rule {
+    slug: "stair-riser-difference",
+    group: Group::Stairs,
+    title: "Difference between risers",
+    page: "\
+What
+The tallest and the lowest riser of a flight differ by at most 3/8 in.
+
+Why
+A foot learns the first step and trips over the one that is different; new flooring at the foot is the usual cause.
+
+Source
+IRC R311.7.5.1 (2018, 2021); IRC R318.7.5.1 (2024).
+
+How it is measured
+By what is stated of it, for new work. Until it is stated, the usual is assumed and nothing is said.
+
+Cannot see
+What floor is still to be laid upstairs.
+
+Exceptions
+None.
+
+Remedies
+Count the finish floors in before the stringers are cut.
+",
+    cites: &["stair-riser-difference"],
+    check,
+    remedies: None,
+};
+
+fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
+    let limit = sheet.book.len("stair-riser-difference");
+    let demand = Demand {
+        rule: RULE.slug,
+        detail: &RISER_DIFFERENCE,
+        fault: "Risers too unequal",
+        many: "stairs",
+        why: "A foot learns the first step and trips over the one that is different; new flooring at the foot is the usual cause.",
+        required: Quantity::Len(limit.value),
+        advice: false,
+    };
+    let elements = fitting(sheet, &RISER_DIFFERENCE).filter(|e| is_new(sheet, e));
+    judge(sheet, out, &sheet.book.cite("stair-riser-difference"), &demand, elements, |a| {
+        a.len().is_some_and(|len| len <= limit.value)
+    });
+}
+
+#[cfg(test)]
+mod tests {
+    use measure::Len;
+    use plan::Edition;
+    use plan::detail::Value;
+
+    use super::*;
+    use crate::testing::Sample;
+
+    const SLUG: &str = "stair-riser-difference";
+
+    fn sample() -> Sample {
+        Sample::with_stair()
+    }
+
+    #[test]
+    fn clear_pass() {
+        sample().state(&RISER_DIFFERENCE, Value::Length(Len::sixty_fourths(24))).expect_none(SLUG);
+    }
+
+    #[test]
+    fn clear_fail() {
+        for edition in Edition::ALL {
+            let wrong = sample()
+                .edition(edition)
+                .state(&RISER_DIFFERENCE, Value::Length(Len::sixty_fourths(56)));
+            wrong.expect(SLUG, &["correction, measured 7/8\", required 3/8\""]);
+        }
+    }
+
+    #[test]
+    fn at_the_limit() {
+        sample().state(&RISER_DIFFERENCE, Value::Length(Len::sixty_fourths(24))).expect_none(SLUG);
+        let over =
+            sample().state(&RISER_DIFFERENCE, Value::Length(Len::sixty_fourths(24) + Len::UNIT));
+        assert_eq!(over.findings(SLUG).len(), 1);
+    }
+
+    #[test]
+    fn does_not_apply() {
+        Sample::room(144.0, 120.0).expect_none(SLUG);
+        // What is there already is left alone.
+        sample()
+            .state(&RISER_DIFFERENCE, Value::Length(Len::sixty_fourths(56)))
+            .existing()
+            .expect_none(SLUG);
+    }
+}
