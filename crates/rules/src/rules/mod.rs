@@ -6,7 +6,7 @@
 
 mod access;
 mod bedroom;
-mod build;
+pub(crate) mod build;
 mod doors;
 mod electrical;
 mod headroom;

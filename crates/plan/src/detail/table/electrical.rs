@@ -2,13 +2,14 @@
 
 use super::{Subject, choice, is_service, yes_no};
 use crate::detail::{Detail, Value};
-use crate::element::ServiceKind;
+use crate::element::{Body, ServiceKind};
 
 const RECEPTACLE: Subject = Subject::Element(|body| is_service(body, &[ServiceKind::Receptacle]));
 const LIGHT: Subject = Subject::Element(|body| is_service(body, &[ServiceKind::Light]));
 const SWITCH: Subject = Subject::Element(|body| is_service(body, &[ServiceKind::Switch]));
 const ALARM: Subject =
     Subject::Element(|body| is_service(body, &[ServiceKind::SmokeAlarm, ServiceKind::CoAlarm]));
+const STAIR: Subject = Subject::Element(|body| matches!(body, Body::Stair(_)));
 const PANEL: Subject = Subject::Element(|body| is_service(body, &[ServiceKind::Panel]));
 const APPLIANCE: Subject =
     Subject::Element(|body| is_service(body, &[ServiceKind::Furnace, ServiceKind::WaterHeater]));
@@ -143,8 +144,18 @@ pub const DISCONNECT: Detail = choice(
     Some("switch or plug in sight"),
 );
 
+pub const STAIR_SWITCHES: Detail = choice(
+    "stair-switches",
+    STAIR,
+    "Light switched",
+    "Where is the light of the stair switched?",
+    &["at both levels", "at one level", "automatic"],
+    None,
+);
+
 pub(super) const ALL: &[&Detail] = &[
     &SHOCK_PROTECTION,
+    &STAIR_SWITCHES,
     &ARC_PROTECTION,
     &SERVES,
     &LIGHT_KIND,

@@ -1,14 +1,17 @@
 //! Bath fixtures, which the plan knows by the names of their boxes.
 
+use geometry::{Pt, gap};
 use measure::Len;
 use plan::element::Furnishing;
 use plan::{Body, Element, State};
+
+use space::RoomIndex;
 
 use crate::Sheet;
 
 /// A kind of bath fixture.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub(super) enum Fixture {
+pub(crate) enum Fixture {
     Toilet,
     Basin,
     Tub,
@@ -17,7 +20,7 @@ pub(super) enum Fixture {
 
 impl Fixture {
     /// By the words of a name, as the kit offers them or as others call the thing.
-    fn of(name: &str) -> Option<Fixture> {
+    pub(crate) fn of(name: &str) -> Option<Fixture> {
         let name = name.to_lowercase();
         let has = |words: &[&str]| words.iter().any(|w| name.split(' ').any(|part| part == *w));
         if has(&["shower"]) {
@@ -26,7 +29,7 @@ impl Fixture {
             Some(Fixture::Toilet)
         } else if has(&["tub", "bathtub"]) {
             Some(Fixture::Tub)
-        } else if has(&["basin", "lavatory", "vanity"]) {
+        } else if has(&["basin", "lavatory", "vanity", "sink"]) {
             Some(Fixture::Basin)
         } else {
             None
@@ -42,6 +45,19 @@ pub(super) fn fixtures<'a>(
     all.filter_map(|e| match &e.body {
         Body::Furnishing(f) => Some((e, f, Fixture::of(&f.name)?)),
         _ => None,
+    })
+}
+
+/// Whether a basin, tub or shower of a room is no farther from a thing than `reach`.
+pub(crate) fn near_water(sheet: &Sheet<'_>, room: RoomIndex, thing: &[Pt], reach: Len) -> bool {
+    let standing = sheet.plan().elements().iter().filter(|e| e.stands());
+    let wet = standing.filter_map(|e| match &e.body {
+        Body::Furnishing(f) => Some((f, Fixture::of(&f.name)?)),
+        _ => None,
+    });
+    wet.filter(|(_, kind)| *kind != Fixture::Toilet).map(|(f, _)| f.placed()).any(|placed| {
+        sheet.facts.room_at(placed.centre()) == Some(room)
+            && gap(&placed.corners(), thing).len <= reach
     })
 }
 

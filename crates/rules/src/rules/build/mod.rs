@@ -4,7 +4,7 @@ mod appliance_room;
 mod fireblock_stated;
 mod fireblocking;
 mod fixture_front;
-mod fixtures;
+pub(crate) mod fixtures;
 mod foam_barrier;
 mod furring_on_concrete;
 mod glass;

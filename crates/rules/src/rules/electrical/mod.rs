@@ -2,27 +2,36 @@
 //! receptacle is no electrical plan, and says nothing about receptacles.
 
 mod alarm_near_bath;
+mod alarm_near_cooker;
 mod alarm_power;
 mod alarms_interconnected;
 mod appliance_disconnect;
 mod appliance_light;
 mod appliance_receptacle;
+mod arc_protection;
 mod bath_vent;
+mod closet_light;
 mod co_alarm;
 pub(crate) mod devices;
+mod near_thing;
 mod panel_directory;
 mod panel_floor;
 mod panel_light;
+mod receptacle_basin;
 mod receptacle_bath;
 mod receptacle_hall;
 mod receptacle_portion;
 mod receptacle_spacing;
+mod receptacle_washer;
 mod recessed_light;
 mod room_light;
 mod room_switch;
+mod shock_protection;
 mod shock_protection_reach;
 mod stair_light;
+mod stair_switches;
 mod storey_alarm;
+mod switch_behind_leaf;
 mod switch_neutral;
 mod tamper_resistant;
 
@@ -52,4 +61,12 @@ pub(super) const RULES: &[Rule] = &[
     panel_directory::RULE,
     panel_floor::RULE,
     appliance_disconnect::RULE,
+    shock_protection::RULE,
+    arc_protection::RULE,
+    closet_light::RULE,
+    stair_switches::RULE,
+    switch_behind_leaf::RULE,
+    receptacle_washer::RULE,
+    receptacle_basin::RULE,
+    alarm_near_cooker::RULE,
 ];
