@@ -114,7 +114,17 @@ pub const STRINGERS_BLOCKED: Detail = yes_no(
     Some(Value::Yes),
 );
 
+pub const GUARD_HEIGHT: Detail = length(
+    "guard-height",
+    STAIR,
+    "Height of guard",
+    "How high is the guard at the open side of the stair above the line of the nosings?",
+    Bound { what: "height of the guard", least: Len::ZERO, most: Len::inches(120) },
+    None,
+);
+
 pub(super) const ALL: &[&Detail] = &[
+    &GUARD_HEIGHT,
     &HANDRAIL,
     &RAIL_HEIGHT,
     &RAIL_PROJECTION,

@@ -1,6 +1,9 @@
 //! Heating, gas, water and drains: what is stated of them, and the air that they burn with.
 
 mod appliance_base;
+mod burners;
+mod combustion_openings;
+mod combustion_volume;
 mod condensate_drain;
 mod ejector_valves;
 mod fan_outdoors;
@@ -36,4 +39,6 @@ pub(super) const RULES: &[Rule] = &[
     gas_connector::RULE,
     main_valve_kind::RULE,
     radon_label::RULE,
+    combustion_volume::RULE,
+    combustion_openings::RULE,
 ];

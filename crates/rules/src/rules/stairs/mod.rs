@@ -1,5 +1,6 @@
 //! Stairs: the flight down to the basement and the floor at its foot.
 
+mod guard_missing;
 mod guard_openings;
 mod stair_flight_rise;
 mod stair_headroom;
@@ -44,6 +45,7 @@ pub(super) const RULES: &[Rule] = &[
     stair_tread_difference::RULE,
     guard_openings::RULE,
     stringer_fireblock::RULE,
+    guard_missing::RULE,
 ];
 
 /// The standing stairs, in the order of their ids.

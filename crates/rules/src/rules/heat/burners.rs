@@ -1,0 +1,107 @@
+//! Appliances that burn with the air of a room, by the floor that they share.
+
+use std::collections::BTreeMap;
+
+use plan::detail::heat::{FUEL, INPUT, VENT};
+use plan::element::{RoomUse, ServiceKind};
+use plan::{Element, ElementId};
+use space::{Room, RoomIndex};
+
+use crate::Sheet;
+use crate::answer::Answer;
+
+/// The appliances of one room, or of several that stand open to one another.
+pub(super) struct Burners<'a> {
+    /// In the order of their index.
+    pub rooms: Vec<&'a Room>,
+    pub appliances: Vec<Burner<'a>>,
+}
+
+/// One appliance, with what is known of it.
+pub(super) struct Burner<'a> {
+    pub element: &'a Element,
+    pub fuel: Answer,
+    pub vent: Answer,
+    pub input: Answer,
+}
+
+impl Burners<'_> {
+    /// The input of all in BTU/h, where every one is stated.
+    pub fn input(&self) -> Option<u64> {
+        self.appliances.iter().map(|b| b.input.number().map(u64::from)).sum()
+    }
+
+    pub fn ids(&self) -> Vec<ElementId> {
+        self.appliances.iter().map(|b| b.element.id).collect()
+    }
+
+    /// The tag of the room with the first appliance.
+    pub fn tag(&self, sheet: &Sheet<'_>) -> Option<ElementId> {
+        let first = self.appliances.first()?;
+        room_of(sheet, first.element).and_then(|i| sheet.facts.room(i).tag)
+    }
+
+    /// The volume of their rooms in cubic inches, from net floor and ceiling height, rounded down.
+    pub fn cubic_inches(&self, sheet: &Sheet<'_>) -> u128 {
+        let height = sheet.plan().site.ceiling_height().units().max(0);
+        let unit = u128::from(measure::Len::PER_INCH.unsigned_abs());
+        let area: i128 = self.rooms.iter().map(|r| r.area.square_units()).sum();
+        let area = u128::try_from(area).unwrap_or(0);
+        area * u128::from(height.unsigned_abs()) / (unit * unit * unit)
+    }
+}
+
+/// Every group of rooms with something that burns with their air: neither electric nor direct vent.
+pub(super) fn burners<'a>(sheet: &Sheet<'a>) -> Vec<Burners<'a>> {
+    let burns = |k| matches!(k, ServiceKind::Furnace | ServiceKind::WaterHeater);
+    let mut groups: BTreeMap<RoomIndex, Burners<'a>> = BTreeMap::new();
+    let mut joined: Option<Vec<RoomIndex>> = None;
+    for (element, _) in sheet.services().filter(|(_, s)| burns(s.kind)) {
+        let ask = |detail| sheet.ask(element, detail);
+        let burner = Burner { element, fuel: ask(&FUEL), vent: ask(&VENT), input: ask(&INPUT) };
+        if burner.fuel.is(&["electric"]) || burner.vent.is(&["direct vent"]) {
+            continue;
+        }
+        let Some(room) = room_of(sheet, element) else { continue };
+        let joined = joined.get_or_insert_with(|| joined_rooms(sheet));
+        let root = joined[room.0];
+        let group = groups.entry(root).or_insert_with(|| Burners {
+            rooms: sheet.facts.rooms.iter().filter(|r| joined[r.index.0] == root).collect(),
+            appliances: Vec::new(),
+        });
+        group.appliances.push(burner);
+    }
+    groups.into_values().collect()
+}
+
+fn room_of(sheet: &Sheet<'_>, element: &Element) -> Option<RoomIndex> {
+    match &element.body {
+        plan::Body::Service(s) => sheet.facts.room_at(s.placed().centre()),
+        _ => None,
+    }
+}
+
+/// For each room the first of those that it stands open to: through openings without a leaf.
+fn joined_rooms(sheet: &Sheet<'_>) -> Vec<RoomIndex> {
+    let facts = sheet.facts;
+    let mut root: Vec<RoomIndex> = facts.rooms.iter().map(|r| r.index).collect();
+    for opening in &facts.openings {
+        let (Some(a), Some(b)) = (opening.left, opening.right) else { continue };
+        let cased = matches!(
+            sheet.plan().get(opening.id).map(|e| &e.body),
+            Some(plan::Body::Opening(o))
+                if o.door().is_some_and(|d| d.operation == plan::element::DoorOperation::Cased)
+        );
+        if cased {
+            let (a, b) = (root[a.0], root[b.0]);
+            let (low, high) = (a.min(b), a.max(b));
+            root.iter_mut().filter(|r| **r == high).for_each(|r| *r = low);
+        }
+    }
+    root
+}
+
+/// Whether a use is one that no such appliance may stand in.
+pub(crate) fn forbidden(room_use: RoomUse) -> bool {
+    matches!(room_use, RoomUse::Bedroom | RoomUse::Bath | RoomUse::Closet)
+}
