@@ -51,7 +51,7 @@ pub const TREATED_PLATE: Detail = choice(
     "Bottom plate",
     "What is the plate on the slab made of?",
     &["treated wood", "wood on a membrane", "steel", "untreated wood"],
-    Some("treated wood"),
+    None,
 );
 
 pub const FIREBLOCKED: Detail = yes_no(

@@ -5,7 +5,7 @@ use space::Room;
 
 use crate::rules::electrical::devices::{behind_door, drawn, in_room};
 
-use crate::rules::rooms::words::{capital, room_called, room_elements};
+use crate::rules::rooms::words::{capital, room_called, room_elements, rooms_called};
 use crate::{Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
@@ -59,36 +59,46 @@ pub(super) fn alarms(sheet: &Sheet<'_>, room: &Room) -> Alarms {
 }
 
 fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
+    let mut bare: Vec<&Room> = Vec::new();
     for room in sheet.facts.rooms.iter().filter(|r| r.room_use == RoomUse::Bedroom) {
-        let (severity, measured) = match alarms(sheet, room) {
+        let measured = match alarms(sheet, room) {
             Alarms { inside: true, outside: true } => continue,
-            Alarms { inside: true, .. } => (Severity::Verify, "one in the room, none outside it"),
-            Alarms { outside: true, .. } => (Severity::Verify, "one outside it, none in the room"),
-            _ if drawn(sheet, ServiceKind::SmokeAlarm) => (Severity::Verify, "neither"),
-            _ => (Severity::Advice, "not drawn"),
+            Alarms { inside: true, .. } => "one in the room, none outside it",
+            Alarms { outside: true, .. } => "one outside it, none in the room",
+            _ if drawn(sheet, ServiceKind::SmokeAlarm) => "neither",
+            _ => {
+                bare.push(room);
+                continue;
+            }
         };
-        let title = match severity {
-            Severity::Advice => "needs alarms, which are not drawn",
-            _ => "lacks a smoke alarm",
-        };
-        let finding = Finding::new(
-            severity,
-            sheet.book.cite("bedroom-alarms"),
-            RULE.slug,
-            room_elements(room),
-            Phrase::text(format!("{} {title}", capital(&room_called(room)))),
-            WHY,
-        )
+        let title = format!("{} lacks a smoke alarm", capital(&room_called(room)));
+        let finding = finding(sheet, Severity::Verify, &[room], title, measured);
+        out.push(finding.assuming("every alarm is drawn"));
+    }
+    if !bare.is_empty() {
+        // Without a single alarm the plan says nothing of alarms: one line for all bedrooms.
+        let (name, several) = rooms_called(&bare);
+        let needs = if several { "need" } else { "needs" };
+        let title = format!("{} {needs} alarms, which are not drawn", capital(&name));
+        out.push(finding(sheet, Severity::Advice, &bare, title, "not drawn"));
+    }
+}
+
+fn finding(
+    sheet: &Sheet<'_>,
+    severity: Severity,
+    rooms: &[&Room],
+    title: String,
+    measured: &str,
+) -> Finding {
+    let about = rooms.iter().flat_map(|room| room_elements(room)).collect();
+    let citation = sheet.book.cite("bedroom-alarms");
+    let finding = Finding::new(severity, citation, RULE.slug, about, Phrase::text(title), WHY)
         .figures(
             Quantity::Words(measured.to_owned()),
             Quantity::Words("smoke alarm in the room and outside it".into()),
-        )
-        .at(Place::Point(room.label_at));
-        out.push(match severity {
-            Severity::Advice => finding,
-            _ => finding.assuming("every alarm is drawn"),
-        });
-    }
+        );
+    rooms.iter().fold(finding, |finding, room| finding.at(Place::Point(room.label_at)))
 }
 
 #[cfg(test)]
@@ -121,12 +131,13 @@ mod tests {
 
     #[test]
     fn at_the_limit() {
-        // One line for each sleeping room.
+        // One line for all sleeping rooms where no alarm is drawn at all.
         let two = Sample::room(288.0, 120.0)
             .partition(at(144.0, 0.0), at(144.0, 120.0))
             .tag(at(72.0, 60.0), "West", RoomUse::Bedroom)
             .tag(at(216.0, 60.0), "East", RoomUse::Bedroom);
-        two.expect(SLUG, &[ADVICE, ADVICE]);
+        two.expect(SLUG, &[ADVICE]);
+        assert_eq!(two.findings(SLUG)[0].elements.len(), 2);
     }
 
     #[test]

@@ -1,6 +1,7 @@
 //! Long furred walls.
 
 use measure::Len;
+use plan::detail::wall::FIREBLOCKED;
 use plan::{Body, State};
 
 use crate::rules::rooms::words::{called, capital};
@@ -25,7 +26,7 @@ The length of each run of new furring. One longer than 10 ft needs upright stops
 n - 1 of them for n stretches of at most 10 ft (derived). The stops are marked on the plan; the top needs one all along.
 
 Cannot see
-The blocks themselves, and insulation that fills the space and may count.
+The blocks themselves: state that they are there. Insulation that fills the space and may count.
 
 Exceptions
 Batts that fill the space and are held in place count for the upright stops.
@@ -48,6 +49,9 @@ fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
             continue;
         };
         let Body::Furring(_) = &element.body else { continue };
+        if sheet.ask(element, &FIREBLOCKED).yes() == Some(true) {
+            continue;
+        }
         let length = wall.line.len();
         if length <= limit.value {
             continue;
@@ -81,6 +85,7 @@ fn stretches(length: Len, most: Len) -> i32 {
 #[cfg(test)]
 mod tests {
     use plan::Edition;
+    use plan::detail::Value;
     use plan::element::{Furring, Layer, Material};
 
     use super::*;
@@ -105,6 +110,7 @@ mod tests {
     #[test]
     fn clear_pass() {
         furred(Len::inches(100)).expect_none(SLUG);
+        furred(Len::inches(200)).state(&FIREBLOCKED, Value::Yes).expect_none(SLUG);
     }
 
     #[test]

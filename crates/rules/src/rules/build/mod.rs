@@ -12,7 +12,6 @@ mod glass_by_door;
 mod glass_in_bath;
 mod glass_low;
 mod kraft_facing;
-mod plate_treatment;
 mod plates_on_slab;
 mod shower_size;
 mod soffit_fireblock;
@@ -39,7 +38,6 @@ pub(super) const RULES: &[Rule] = &[
     appliance_room::RULE,
     vapour_retarder_fibre::RULE,
     kraft_facing::RULE,
-    plate_treatment::RULE,
     fireblock_stated::RULE,
     soffit_fireblock::RULE,
 ];

@@ -1,9 +1,12 @@
 //! Bedrooms and fuel without a carbon monoxide alarm.
 
+use plan::detail::heat::FUEL;
+use plan::detail::site::{ATTACHED_GARAGE, FUEL_IN_HOUSE};
 use plan::element::{RoomUse, ServiceKind};
+use space::Room;
 
 use super::devices::{behind_door, drawn};
-use crate::rules::rooms::words::{capital, room_called, room_elements};
+use crate::rules::rooms::words::{capital, room_elements, rooms_called};
 use crate::{Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
@@ -22,16 +25,17 @@ Source
 IRC R315.2.1, R315.3 (2018, 2021); R311.2.1, R311.3 (2024).
 
 How it is measured
-A gas valve or gas meter on the plan says that the house burns fuel. An alarm counts in a room or hall on the other
+The house burns fuel where a gas valve or gas meter is on the plan, where a furnace or water heater is stated to run on gas,
+propane or oil, or where it is stated of the house; or the house is stated to have an attached garage. An alarm counts in a room or hall on the other
 side of one of the bedroom's doors. Where no such alarm is drawn at all it is advice; where some are, what is missing is to
 be verified.
 
 Cannot see
-Fuel of which no valve or meter is drawn, a garage, alarms that are not drawn, and combined alarms drawn as smoke
+Fuel and a garage that are neither drawn nor stated, alarms that are not drawn, and combined alarms drawn as smoke
 alarms.
 
 Exceptions
-None where the house burns fuel.
+A house that burns no fuel and has no attached garage.
 
 Remedies
 Add a carbon monoxide alarm, or one that tells both, outside the bedroom.
@@ -44,39 +48,57 @@ Add a carbon monoxide alarm, or one that tells both, outside the bedroom.
 const WHY: &str = "It has no smell, and who sleeps does not wake.";
 
 fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
-    let burns = [ServiceKind::GasValve, ServiceKind::GasMeter].iter().any(|k| drawn(sheet, *k));
-    if !burns {
+    if !needs_alarms(sheet) {
         return;
     }
-    let some = drawn(sheet, ServiceKind::CoAlarm);
-    for room in sheet.facts.rooms.iter().filter(|r| r.room_use == RoomUse::Bedroom) {
-        if behind_door(sheet, ServiceKind::CoAlarm, room) {
-            continue;
-        }
-        let (severity, measured) = match some {
-            true => (Severity::Verify, "none outside it"),
-            false => (Severity::Advice, "not drawn"),
-        };
-        let title =
-            format!("{} has no carbon monoxide alarm outside it", capital(&room_called(room)));
-        let finding = Finding::new(
-            severity,
-            sheet.book.cite("co-alarm"),
-            RULE.slug,
-            room_elements(room),
-            Phrase::text(title),
-            WHY,
-        )
-        .figures(Quantity::Words(measured.to_owned()), Quantity::Words("one outside it".to_owned()))
-        .at(Place::Point(room.label_at));
-        out.push(if some { finding.assuming("every alarm is drawn") } else { finding });
+    let bedrooms = sheet.facts.rooms.iter().filter(|r| r.room_use == RoomUse::Bedroom);
+    let without: Vec<&Room> =
+        bedrooms.filter(|room| !behind_door(sheet, ServiceKind::CoAlarm, room)).collect();
+    if without.is_empty() {
+        return;
     }
+    // Without a single alarm the plan says nothing of alarms: one line for all bedrooms.
+    if !drawn(sheet, ServiceKind::CoAlarm) {
+        out.push(finding(sheet, Severity::Advice, &without, "not drawn"));
+        return;
+    }
+    for room in without {
+        let finding = finding(sheet, Severity::Verify, &[room], "none outside it");
+        out.push(finding.assuming("every alarm is drawn"));
+    }
+}
+
+fn finding(sheet: &Sheet<'_>, severity: Severity, rooms: &[&Room], measured: &str) -> Finding {
+    let (name, several) = rooms_called(rooms);
+    let title = match several {
+        true => format!("{} have no carbon monoxide alarm outside them", capital(&name)),
+        false => format!("{} has no carbon monoxide alarm outside it", capital(&name)),
+    };
+    let about = rooms.iter().flat_map(|room| room_elements(room)).collect();
+    let citation = sheet.book.cite("co-alarm");
+    let finding = Finding::new(severity, citation, RULE.slug, about, Phrase::text(title), WHY)
+        .figures(
+            Quantity::Words(measured.to_owned()),
+            Quantity::Words("one outside it".to_owned()),
+        );
+    rooms.iter().fold(finding, |finding, room| finding.at(Place::Point(room.label_at)))
+}
+
+/// Whether the house burns fuel or has an attached garage, as drawn or stated.
+fn needs_alarms(sheet: &Sheet<'_>) -> bool {
+    let yes = |detail| sheet.ask_site(detail).yes() == Some(true);
+    let burns = |element| sheet.ask(element, &FUEL).is(&["natural gas", "propane", "oil"]);
+    [ServiceKind::GasValve, ServiceKind::GasMeter].iter().any(|k| drawn(sheet, *k))
+        || sheet.services().any(|(element, _)| burns(element))
+        || yes(&FUEL_IN_HOUSE)
+        || yes(&ATTACHED_GARAGE)
 }
 
 #[cfg(test)]
 mod tests {
     use geometry::Facing;
     use plan::Edition;
+    use plan::detail::Value;
 
     use super::*;
     use crate::testing::{Sample, at};
@@ -126,5 +148,19 @@ mod tests {
         // Nothing says that the house burns fuel.
         let electric = Sample::room(144.0, 120.0).tag(at(72.0, 60.0), "Bedroom", RoomUse::Bedroom);
         electric.expect_none(SLUG);
+    }
+
+    #[test]
+    fn fuel_and_a_garage_may_be_stated() {
+        let bedroom = || Sample::with_room(RoomUse::Bedroom);
+        for detail in [&FUEL_IN_HOUSE, &ATTACHED_GARAGE] {
+            let stated = |value| bedroom().state_site(detail, value).findings(SLUG).len();
+            assert_eq!((stated(Value::Yes), stated(Value::No)), (1, 0));
+        }
+        let furnace = |fuel| {
+            let room = bedroom().service(ServiceKind::Furnace, at(100.0, 0.0), Facing::NORTH);
+            room.state(&FUEL, Value::Word(fuel)).findings(SLUG).len()
+        };
+        assert_eq!((furnace("oil"), furnace("electric")), (1, 0));
     }
 }

@@ -22,6 +22,17 @@ pub(crate) fn room_called(room: &Room) -> String {
     }
 }
 
+/// Several rooms of one use, or the only one by its name; and whether they are several.
+pub(crate) fn rooms_called(rooms: &[&Room]) -> (String, bool) {
+    match rooms {
+        [one] => (room_called(one), false),
+        many => {
+            let word = many.first().map_or("room", |room| room.room_use.word());
+            (format!("{} {word}s", many.len()), true)
+        }
+    }
+}
+
 /// The text with a capital first letter.
 pub(crate) fn capital(text: &str) -> String {
     let mut chars = text.chars();
