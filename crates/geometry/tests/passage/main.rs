@@ -2,5 +2,6 @@
 
 mod inflated;
 mod invariance;
+mod limits;
 mod plans;
 mod raster;
