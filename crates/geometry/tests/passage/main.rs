@@ -5,3 +5,5 @@ mod invariance;
 mod limits;
 mod plans;
 mod raster;
+mod visibility;
+mod walking;
