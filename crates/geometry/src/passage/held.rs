@@ -45,7 +45,6 @@ impl Held {
         let search = self.search.with_moving(scene);
         let mut pairs = Vec::new();
         scene.moving_pairs(self.reach, &mut pairs);
-        scene.sort(&mut pairs);
         for (batch, mattered) in self.batches.iter_mut().zip(&self.mattered) {
             batch.reset(scene.len());
             search.merge(scene, batch, mattered, &pairs);

@@ -57,8 +57,12 @@ impl Path {
     }
 }
 
-/// The link of two pieces that are not empty: counter-clockwise rings, points or segments.
+/// The link of two pieces that are not empty: counter-clockwise rings from the leftmost lowest corner,
+/// points or segments.
 pub(super) fn link(a: &[Pt], b: &[Pt]) -> Link {
+    if let (Some(a), Some(b)) = (as_box(a), as_box(b)) {
+        return link_of_boxes(a, b);
+    }
     if let Some(path) = touch(a, b) {
         return Link { reach: Reach::ZERO, path };
     }
@@ -67,6 +71,34 @@ pub(super) fn link(a: &[Pt], b: &[Pt]) -> Link {
     best.corners_to_edges(b, a, true);
     let path = path(best.corner, best.edge);
     Link { reach: best.reach(), path: if best.turned { path.reversed() } else { path } }
+}
+
+/// The box that a piece is, if it is an axis-parallel one.
+fn as_box(ring: &[Pt]) -> Option<Bounds> {
+    match *ring {
+        [min, low, max, high] if low == Pt::new(max.x, min.y) && high == Pt::new(min.x, max.y) => {
+            Some(Bounds { min, max })
+        }
+        _ => None,
+    }
+}
+
+/// The common case, with whole numbers only: nearest along x and along y each by itself. Where two
+/// sides overlap, the lowest leftmost place.
+fn link_of_boxes(a: Bounds, b: Bounds) -> Link {
+    let nearest = |low_a: i32, high_a: i32, low_b: i32, high_b: i32| {
+        if high_a < low_b {
+            (high_a, low_b)
+        } else if high_b < low_a {
+            (low_a, high_b)
+        } else {
+            (low_a.max(low_b), low_a.max(low_b))
+        }
+    };
+    let x = nearest(a.min.x, a.max.x, b.min.x, b.max.x);
+    let y = nearest(a.min.y, a.max.y, b.min.y, b.max.y);
+    let (from, to) = (Pt::new(x.0, y.0), Pt::new(x.1, y.1));
+    Link { reach: Reach::whole((to - from).norm2()), path: Path::Straight(from, to) }
 }
 
 /// The corner and the edge that are nearest so far, and whether the corner is of the second piece.

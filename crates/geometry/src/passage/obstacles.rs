@@ -64,8 +64,13 @@ impl Obstacles {
         &self.grid
     }
 
+    /// The box round all pieces.
+    pub(super) fn all_bounds(&self) -> Bounds {
+        self.grid.all()
+    }
+
     /// The indices into all corners of the corners of a piece.
-    fn span(&self, piece: usize) -> Range<usize> {
+    pub(super) fn span(&self, piece: usize) -> Range<usize> {
         self.starts[piece] as usize..self.starts[piece + 1] as usize
     }
 

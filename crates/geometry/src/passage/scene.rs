@@ -107,7 +107,12 @@ impl<'a> Scene<'a> {
             .then_with(|| (p.a, p.b).cmp(&(q.a, q.b)))
     }
 
-    pub fn sort(self, pairs: &mut [Pair]) {
-        pairs.sort_unstable_by(|p, q| self.cmp(p, q));
+    /// The indices of pairs in order.
+    pub fn order(self, pairs: &[Pair]) -> Vec<u32> {
+        let mut keys: Vec<(u64, u32)> = pairs.iter().map(|p| p.floor).zip(0..).collect();
+        keys.sort_unstable_by(|p, q| {
+            p.0.cmp(&q.0).then_with(|| self.cmp(&pairs[p.1 as usize], &pairs[q.1 as usize]))
+        });
+        keys.into_iter().map(|(_, i)| i).collect()
     }
 }

@@ -12,32 +12,29 @@ pub(super) struct Turn {
     pub after: Pt,
     /// 1 with the piece to the left, so that the walk turns left; -1 to the right; 0 at a place.
     pub side: i8,
-    /// The piece; for a place none.
-    pub piece: Option<usize>,
-    /// Counts all turns.
-    pub id: usize,
+    /// The piece and the index of the corner among all corners; for a place none.
+    pub corner: Option<(usize, usize)>,
 }
 
 impl Turn {
-    pub fn place(centre: Pt, id: usize) -> Turn {
-        Turn { centre, before: centre, after: centre, side: 0, piece: None, id }
+    pub fn place(centre: Pt) -> Turn {
+        Turn { centre, before: centre, after: centre, side: 0, corner: None }
     }
 
-    /// All turns at corners, those at one corner after each other. Their ids count from zero.
-    pub fn all(obstacles: &Obstacles) -> Vec<Turn> {
-        let mut all = Vec::new();
-        for piece in 0..obstacles.len() {
-            let ring = obstacles.ring(piece);
-            let n = ring.len();
-            for i in 0..n {
-                let (before, after) = (ring[(i + n - 1) % n], ring[(i + 1) % n]);
-                for side in [1, -1] {
-                    let id = all.len();
-                    all.push(Turn { centre: ring[i], before, after, side, piece: Some(piece), id });
-                }
-            }
-        }
-        all
+    /// The turns at the corners of a piece, two at each.
+    pub fn of(obstacles: &Obstacles, piece: usize) -> impl Iterator<Item = Turn> {
+        let (ring, from) = (obstacles.ring(piece), obstacles.span(piece).start);
+        let n = ring.len();
+        (0..n).flat_map(move |i| {
+            let (before, after) = (ring[(i + n - 1) % n], ring[(i + 1) % n]);
+            let corner = Some((piece, from + i));
+            [1, -1].map(|side| Turn { centre: ring[i], before, after, side, corner })
+        })
+    }
+
+    /// What tells turns apart.
+    pub fn id(&self) -> (Option<usize>, i8) {
+        (self.corner.map(|(_, index)| index), self.side)
     }
 
     /// Whether a line through the centre leaves the piece on the turn's side.
