@@ -57,6 +57,11 @@ impl Reach {
         self.num == 0
     }
 
+    /// Whether it is a whole number of square units by its form: then its floor says all.
+    pub(crate) fn is_whole(self) -> bool {
+        self.den == 1
+    }
+
     /// Whether the distance is less than a positive limit.
     pub(crate) fn is_below(self, limit: Len) -> bool {
         let limit = u128::from(limit.units().unsigned_abs());
@@ -82,6 +87,9 @@ impl Reach {
 
 impl Ord for Reach {
     fn cmp(&self, other: &Reach) -> Ordering {
+        if self.den == other.den {
+            return self.num.cmp(&other.num);
+        }
         cmp_ratios((self.num, self.den), (other.num, other.den))
     }
 }

@@ -26,7 +26,7 @@ impl Leg {
     pub fn between(from: &Turn, to: &Turn, radius: f64, origin: Pt) -> Option<Leg> {
         if radius == 0.0 {
             let line = Seg::new(from.centre, to.centre);
-            let taut = line.a != line.b && from.is_touched_by(line) && to.is_touched_by(line);
+            let taut = line.a != line.b && to.is_touched_by(line) && from.is_touched_by(line);
             return taut.then(|| Leg::straight(Xy::new(line.a, origin), Xy::new(line.b, origin)));
         }
         let (a, b) = (radius * f64::from(from.side), radius * f64::from(to.side));
@@ -47,7 +47,7 @@ impl Leg {
             beside(turn.before) && beside(turn.after)
         };
         let (start, end) = (u.plus(along.right(), a), v.plus(along.right(), b));
-        (touched(from, u) && touched(to, v)).then_some(Leg { from: start, to: end, along, length })
+        (touched(to, v) && touched(from, u)).then_some(Leg { from: start, to: end, along, length })
     }
 
     fn straight(from: Xy, to: Xy) -> Leg {

@@ -141,6 +141,7 @@ impl Search<'_> {
             for to in Turn::of(self.obstacles, piece) {
                 if to.corner != from.corner && band.holds(self.xy(&to)) {
                     self.offer(before, &from, to);
+                    self.offer(before, &from, to.mirrored());
                 }
             }
         }

@@ -21,15 +21,20 @@ impl Turn {
         Turn { centre, before: centre, after: centre, side: 0, corner: None }
     }
 
-    /// The turns at the corners of a piece, two at each.
+    /// The turns at the corners of a piece with the piece to their left.
     pub fn of(obstacles: &Obstacles, piece: usize) -> impl Iterator<Item = Turn> {
         let (ring, from) = (obstacles.ring(piece), obstacles.span(piece).start);
-        let n = ring.len();
-        (0..n).flat_map(move |i| {
-            let (before, after) = (ring[(i + n - 1) % n], ring[(i + 1) % n]);
-            let corner = Some((piece, from + i));
-            [1, -1].map(|side| Turn { centre: ring[i], before, after, side, corner })
+        let last = ring.len() - 1;
+        ring.iter().enumerate().map(move |(i, &centre)| {
+            let before = ring[if i == 0 { last } else { i - 1 }];
+            let after = ring[if i == last { 0 } else { i + 1 }];
+            Turn { centre, before, after, side: 1, corner: Some((piece, from + i)) }
         })
+    }
+
+    /// At the same corner with the piece to the right.
+    pub fn mirrored(self) -> Turn {
+        Turn { side: -self.side, ..self }
     }
 
     /// What tells turns apart.
