@@ -99,7 +99,7 @@ impl Obstacles {
             return Reach::ZERO;
         }
         let least = edges(ring).map(|e| Reach::of(p, e)).min();
-        least.unwrap_or(Reach::whole(i64::MAX))
+        least.unwrap_or(Reach::whole(1 << 61))
     }
 
     /// The point of a piece nearest to a point outside it, rounded once.

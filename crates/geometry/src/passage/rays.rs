@@ -5,7 +5,7 @@
 //! of the step. So a closed path crosses a ray an odd number of times just when it goes round the
 //! place an odd number of times, and no corner on a ray needs special care.
 
-use super::link::Path;
+use super::link::{Bend, Path};
 use crate::{Pt, Vec2};
 
 /// Up to 64 places, a bit of a label each.
@@ -27,13 +27,14 @@ impl Rays {
     /// The label of a path from the anchor of a piece to the anchor of another: straight to the
     /// start of the link, along the link, straight to the other anchor.
     pub fn label(&self, anchor: Pt, path: Path, other: Pt) -> u64 {
-        let ends = self.step(anchor, path.from()) ^ self.step(path.to(), other);
-        ends ^ match path {
-            Path::Straight(from, to) => self.step(from, to),
-            Path::Bent { from, to, mid_y, leaving, coming } => {
-                self.leg(from, from.y, mid_y, leaving) ^ self.leg(to, mid_y, to.y, coming)
+        let (from, to, bend) = path.legs();
+        let link = match bend {
+            None => self.step(from, to),
+            Some(Bend { y, coming, leaving }) => {
+                self.leg(from, from.y, y, coming) ^ self.leg(to, y, to.y, leaving)
             }
-        }
+        };
+        self.step(anchor, from) ^ link ^ self.step(to, other)
     }
 
     fn step(&self, from: Pt, to: Pt) -> u64 {
