@@ -55,3 +55,44 @@ impl Components {
         }
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use proptest::prelude::*;
+
+    /// The label of a way between two pieces, by walking over the joined pairs.
+    fn by_walking(pairs: &[(usize, usize, u64)], from: usize, to: usize) -> Option<u64> {
+        let mut known = vec![(from, 0)];
+        let mut next = 0;
+        while let Some(&(at, label)) = known.get(next) {
+            next += 1;
+            for &(a, b, step) in pairs {
+                for (a, b) in [(a, b), (b, a)] {
+                    if a == at && known.iter().all(|k| k.0 != b) {
+                        known.push((b, label ^ step));
+                    }
+                }
+            }
+        }
+        known.iter().find(|k| k.0 == to).map(|k| k.1)
+    }
+
+    proptest! {
+        #[test]
+        fn loops_have_the_label_that_walking_finds(
+            pairs in prop::collection::vec((0..9usize, 0..9usize, any::<u64>()), 0..30),
+        ) {
+            let mut components = Components::new(9);
+            let mut joined = Vec::new();
+            for &(a, b, label) in &pairs {
+                let way = by_walking(&joined, a, b);
+                let round = components.join(a, b, label);
+                prop_assert_eq!(round, way.map(|way| way ^ label));
+                if round.is_none() {
+                    joined.push((a, b, label));
+                }
+            }
+        }
+    }
+}

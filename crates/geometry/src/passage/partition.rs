@@ -79,3 +79,35 @@ impl Partition {
         self.classes[a].parted_by
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use proptest::prelude::*;
+
+    proptest! {
+        /// By looking for the first label that differs.
+        #[test]
+        fn places_are_parted_by_the_first_label_that_differs(
+            count in 0..=64usize, labels in prop::collection::vec(any::<u64>().prop_map(|l| l & l >> 7 & l >> 13), 0..40),
+        ) {
+            let mut partition = Partition::new(count);
+            for (event, &label) in labels.iter().enumerate() {
+                let before: Vec<Option<usize>> =
+                    (0..count).map(|b| partition.parted_by(0, b)).collect();
+                let parted = partition.part(label, event);
+                let changed = (0..count).any(|b| partition.parted_by(0, b) != before[b]);
+                prop_assert!(parted || !changed);
+            }
+            let mut finest = true;
+            for a in 0..count {
+                for b in 0..a {
+                    let first = labels.iter().position(|l| (l >> a ^ l >> b) & 1 == 1);
+                    prop_assert_eq!(partition.parted_by(a, b), first);
+                    finest &= first.is_some();
+                }
+            }
+            prop_assert_eq!(partition.is_finest(), finest);
+        }
+    }
+}

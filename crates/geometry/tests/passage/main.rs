@@ -5,5 +5,6 @@ mod invariance;
 mod limits;
 mod plans;
 mod raster;
+mod real_floors;
 mod visibility;
 mod walking;
