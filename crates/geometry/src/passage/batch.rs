@@ -1,4 +1,4 @@
-//! A batch of up to 64 arrivals and targets that are parted together.
+//! A batch of arrivals and targets that are parted together.
 
 use std::ops::Range;
 
@@ -6,7 +6,7 @@ use measure::Len;
 
 use super::components::Components;
 use super::partition::Partition;
-use super::rays::Rays;
+use super::rays::{Label, Rays};
 use super::scene::{Pair, Scene};
 use super::search::Stand;
 use crate::Pt;
@@ -16,7 +16,7 @@ use crate::reach::Reach;
 #[derive(Clone, Copy, Debug)]
 pub(super) struct Edge {
     pub pair: Pair,
-    label: u64,
+    label: Label,
 }
 
 /// What a pair did. One that did nothing can be left out, also when other pairs come between.
@@ -41,7 +41,7 @@ pub(super) struct Batch {
 }
 
 /// A batch has at most this many places.
-const PLACES: usize = 64;
+const PLACES: usize = Label::BITS as usize;
 
 impl Batch {
     /// As few batches as hold every target together with every arrival.

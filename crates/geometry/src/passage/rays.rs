@@ -8,25 +8,28 @@
 use super::link::{Bend, Path};
 use crate::{Pt, Vec2};
 
-/// Up to 64 places, a bit of a label each.
+/// A bit for every place of a batch: 64 service points and some arrivals fit.
+pub(super) type Label = u128;
+
+/// Up to [`Label::BITS`] places, a bit of a label each.
 #[derive(Clone, Debug)]
 pub(super) struct Rays {
     /// By rising y: the place and its bit.
-    places: Vec<(Pt, u64)>,
+    places: Vec<(Pt, Label)>,
 }
 
 impl Rays {
-    /// Bit `k` is for place `k`; at most 64.
+    /// Bit `k` is for place `k`; at most [`Label::BITS`].
     pub fn new(places: &[Pt]) -> Rays {
-        let bits = places.iter().enumerate().map(|(k, &p)| (p, 1u64 << k));
-        let mut places: Vec<(Pt, u64)> = bits.collect();
+        let bits = places.iter().enumerate().map(|(k, &p)| (p, 1 << k));
+        let mut places: Vec<(Pt, Label)> = bits.collect();
         places.sort_unstable_by_key(|&(p, bit)| (p.y, p.x, bit));
         Rays { places }
     }
 
     /// The label of a path from the anchor of a piece to the anchor of another: straight to the
     /// start of the link, along the link, straight to the other anchor.
-    pub fn label(&self, anchor: Pt, path: Path, other: Pt) -> u64 {
+    pub fn label(&self, anchor: Pt, path: Path, other: Pt) -> Label {
         let (from, to, bend) = path.legs();
         let link = match bend {
             None => self.step(from, to),
@@ -37,12 +40,12 @@ impl Rays {
         self.step(anchor, from) ^ link ^ self.step(to, other)
     }
 
-    fn step(&self, from: Pt, to: Pt) -> u64 {
+    fn step(&self, from: Pt, to: Pt) -> Label {
         self.leg(from, from.y, to.y, to - from)
     }
 
     /// A leg on the line through `on` along `dir`, from one height to another.
-    fn leg(&self, on: Pt, from: i32, to: i32, dir: Vec2) -> u64 {
+    fn leg(&self, on: Pt, from: i32, to: i32, dir: Vec2) -> Label {
         let (low, high) = (from.min(to), from.max(to));
         if low == high {
             return 0;
@@ -105,18 +108,18 @@ mod tests {
         }
     }
 
-    fn label_in_wide_integers(p: Pt, anchor: Pt, path: Path, other: Pt) -> u64 {
+    fn label_in_wide_integers(p: Pt, anchor: Pt, path: Path, other: Pt) -> Label {
         let whole = |q: Pt| (i128::from(q.x), i128::from(q.y), 1);
         let (from, to, _) = path.legs();
         let mut points = vec![whole(anchor), whole(from)];
         points.extend(middle(path));
         points.extend([whole(to), whole(other)]);
-        points.windows(2).filter(|w| crosses(p, w[0], w[1])).count() as u64 % 2
+        points.windows(2).filter(|w| crosses(p, w[0], w[1])).count() as Label % 2
     }
 
     fn pieces(limit: i32) -> impl Strategy<Value = (Vec<Pt>, Vec<Pt>, Vec<Pt>)> {
         let hull = |limit| piece(limit).prop_map(|ring| convex_hull(&ring));
-        (hull(limit), hull(limit), prop::collection::vec(point(limit), 1..=64))
+        (hull(limit), hull(limit), prop::collection::vec(point(limit), 1..=128))
     }
 
     /// Small, so that places lie on the heights of corners and on the paths; and as
