@@ -57,6 +57,22 @@ fn round_the_end_of_a_wall_with_clearance() {
 }
 
 #[test]
+fn round_a_post_by_more_than_a_half_turn() {
+    // A post, and a wall that ends 1,500 before it: too near for 2,000 to pass between them. From the
+    // notch between their circles on one side to that on the other, the walk goes round the post.
+    let rings = [vec![Pt::new(0, 0)], vec![Pt::new(-1_500, 0), Pt::new(-90_000, 0)]];
+    let (from, to) = (Pt::new(-750, 700), Pt::new(-750, -700));
+    let (away, r) = (750.0f64.hypot(700.0), 1_000.0f64);
+    let turn = 2.0 * (std::f64::consts::PI - (700.0f64 / 750.0).atan() - (r / away).acos());
+    assert!(turn > 1.3 * std::f64::consts::PI);
+    let expected = 2.0 * (away * away - r * r).sqrt() + r * turn;
+    let walked = walk(&obstacles(&rings), from, to, Len::from_units(2_000)).expect("a way");
+    assert!(close(Some(walked.length), expected), "{walked:?} {expected}");
+    assert!(walked.line.contains(&Pt::new(1_000, 0)));
+    assert!(walked.line.iter().all(|&p| (p - Pt::new(0, 0)).norm() > 999.0));
+}
+
+#[test]
 fn a_gap_of_just_the_width_is_walked_and_one_unit_less_is_not() {
     let walls = |gap: i32| vec![rect(0, -90_000, 10, 90_000), rect(0, gap, 10, 90_000)];
     let (from, to) = (Pt::new(-40_000, 2_000), Pt::new(40_000, 2_000));

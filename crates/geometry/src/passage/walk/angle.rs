@@ -51,11 +51,11 @@ impl Xy {
     }
 }
 
-/// The angle between two unit vectors, from 0 to pi.
+/// The angle between two unit vectors, from 0 to pi, whichever way.
 ///
 /// Halved six times by the half-angle formulas, then the series of the arc sine; off by less than
 /// 1e-12 of the angle.
-pub(super) fn angle(u: Xy, v: Xy) -> f64 {
+fn angle(u: Xy, v: Xy) -> f64 {
     let (mut cos, mut sin) = (u.dot(v), u.cross(v).abs());
     let obtuse = cos < 0.0;
     cos = cos.abs().min(1.0);
@@ -70,11 +70,34 @@ pub(super) fn angle(u: Xy, v: Xy) -> f64 {
     if obtuse { std::f64::consts::PI - acute } else { acute }
 }
 
-/// Unit vectors from `u` to `v`, both included, turning to the left for a positive `side`, to the right for
-/// a negative one, by less than a half turn; each 0.2 or less from the next.
+/// What the cross product of unit vectors may be off by.
+pub(super) const HAIR: f64 = 1e-9;
+
+/// Whether it is more than a half turn from `u` to `v`, to the left for a positive `side`, to the right for a
+/// negative one. A hair to the other side counts as no turn.
+pub(super) fn is_reflex(u: Xy, v: Xy, side: f64) -> bool {
+    side * u.cross(v) < -HAIR
+}
+
+/// How far it is from one unit vector to another, turning to a side: from 0 to two pi.
+pub(super) fn turned(u: Xy, v: Xy, side: f64) -> f64 {
+    let least = angle(u, v);
+    if is_reflex(u, v, side) { std::f64::consts::TAU - least } else { least }
+}
+
+/// Unit vectors from `u` to `v`, both included, turning to a side; each 0.21 or less from the next.
 pub(super) fn fan(u: Xy, v: Xy, side: f64, out: &mut Vec<Xy>) {
     out.push(u);
-    halve(u, v, side, out);
+    if is_reflex(u, v, side) {
+        let back = u.plus(v, 1.0);
+        let far = if back.norm() < 1e-3 { u.right().times(-side) } else { back.times(-1.0) };
+        let far = far.times(1.0 / far.norm());
+        halve(u, far, side, out);
+        out.push(far);
+        halve(far, v, side, out);
+    } else {
+        halve(u, v, side, out);
+    }
     out.push(v);
 }
 
@@ -115,7 +138,7 @@ mod tests {
     #[test]
     fn a_fan_turns_to_its_side_in_small_steps() {
         for i in 0..=200 {
-            let turn = (std::f64::consts::PI - 1e-4) * f64::from(i) / 200.0;
+            let turn = (std::f64::consts::TAU - 1e-4) * f64::from(i) / 200.0;
             for side in [1.0, -1.0] {
                 let mut out = Vec::new();
                 fan(unit(1.0), unit(1.0 + side * turn), side, &mut out);
@@ -126,7 +149,8 @@ mod tests {
                     (sum, count) = (sum + step, count + 1);
                 }
                 assert!((sum - turn).abs() < 1e-9, "{turn} {sum}");
-                assert!(count <= 33);
+                assert!((turned(unit(1.0), unit(1.0 + side * turn), side) - turn).abs() < 1e-9);
+                assert!(count <= 66);
             }
         }
     }

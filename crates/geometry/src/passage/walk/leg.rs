@@ -1,6 +1,6 @@
 //! Straight legs that touch the circles at both ends.
 
-use super::angle::Xy;
+use super::angle::{HAIR, Xy, is_reflex};
 use super::turn::Turn;
 use crate::{Pt, Seg};
 
@@ -13,9 +13,6 @@ pub(super) struct Leg {
     pub along: Xy,
     pub length: f64,
 }
-
-/// What the cross product of unit vectors may be off by.
-const HAIR: f64 = 1e-9;
 
 impl Leg {
     /// The leg that leaves the circle of one turn and arrives at that of another, each with its piece on
@@ -56,8 +53,9 @@ impl Leg {
         Leg { from, to, along: way.times(1.0 / length), length }
     }
 
-    /// Whether a turn with this leg coming in may go out along another: to its side, or straight on.
+    /// Whether a turn with this leg coming in may go out along another: straight on, or to its side by
+    /// up to a half turn. Only round a post it may be more, where posts beside it keep the walk out.
     pub fn may_turn_into(&self, out: &Leg, turn: &Turn) -> bool {
-        f64::from(turn.side) * self.along.cross(out.along) >= -HAIR
+        turn.is_post() || !is_reflex(self.along, out.along, f64::from(turn.side))
     }
 }

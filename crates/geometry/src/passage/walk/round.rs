@@ -1,6 +1,6 @@
 //! Whether a round person has room along a leg and round a corner, in floats.
 
-use super::angle::Xy;
+use super::angle::{Xy, is_reflex};
 use super::leg::Leg;
 use crate::Pt;
 
@@ -43,10 +43,10 @@ pub(super) fn arc_is_free(
     let too_near = |p: Xy| {
         let out = p.minus(centre);
         let far = out.norm();
-        far > HAIR
-            && far < 2.0 * radius - HAIR
-            && side * first.cross(out) > 0.0
-            && side * out.cross(last) > 0.0
+        let between = |a: Xy, b: Xy| side * a.cross(out) > 0.0 && side * out.cross(b) > 0.0;
+        let on_arc =
+            if is_reflex(u, v, side) { !between(last, first) } else { between(first, last) };
+        far > HAIR && far < 2.0 * radius - HAIR && on_arc
     };
     let at = |i: usize| Xy::new(ring[i % ring.len()], origin);
     (0..ring.len()).all(|i| {

@@ -7,7 +7,7 @@ use measure::Len;
 
 use super::super::obstacles::Obstacles;
 use super::Walk;
-use super::angle::{Xy, angle, fan};
+use super::angle::{Xy, fan, turned};
 use super::band::Band;
 use super::leg::Leg;
 use super::turn::Turn;
@@ -167,7 +167,7 @@ impl Search<'_> {
                 if !coming.may_turn_into(&leg, from) {
                     return;
                 }
-                length += self.radius * angle(coming.along, leg.along);
+                length += self.radius * turned(coming.along, leg.along, f64::from(from.side));
             }
         }
         let promise = length + self.xy(&self.goal).minus(leg.to).norm();
@@ -180,11 +180,12 @@ impl Search<'_> {
 
     /// Whether a leg that arrived at the same turn can go on wherever this one can, and not longer.
     fn is_beaten(&self, turn: &Turn, leg: &Leg, length: f64) -> bool {
+        let side = f64::from(turn.side);
         self.at.get(&turn.id()).into_iter().flatten().any(|&arrived| {
             let Arrived { leg: known, length: known_length, .. } = self.arrived[arrived];
             self.radius == 0.0
                 || (known.may_turn_into(leg, turn)
-                    && known_length + self.radius * angle(known.along, leg.along) <= length
+                    && known_length + self.radius * turned(known.along, leg.along, side) <= length
                     && self.arc_is_free(turn, known.along, leg.along))
         })
     }

@@ -42,6 +42,11 @@ impl Turn {
         (self.corner.map(|(_, index)| index), self.side)
     }
 
+    /// Whether its piece is a single point.
+    pub fn is_post(&self) -> bool {
+        self.corner.is_some() && self.before == self.centre
+    }
+
     /// Whether a line through the centre leaves the piece on the turn's side.
     pub fn is_touched_by(&self, line: Seg) -> bool {
         let side = |p| orient(line.a, line.b, p) * i64::from(self.side) >= 0;
