@@ -14,7 +14,8 @@ use crate::Pt;
 ///
 /// Those pairs are a spanning forest with the pairs that parted places: a pair that closes no new
 /// loop among nearer ones closes none when further pieces come in between either. So they are at
-/// most as many as pieces and places, and a step of a drag only measures the pieces that move.
+/// most as many as pieces and places, and a step of a drag only measures the pieces that move. The
+/// places stay: when one of them moves, prepare again.
 #[derive(Clone, Debug)]
 pub struct Held {
     fixed: Obstacles,
