@@ -102,15 +102,16 @@ impl Batch {
         if self.partition.is_finest() {
             return None;
         }
-        let widths = |all: &[Stand]| all.iter().map(|s| s.width(most)).collect::<Vec<Reach>>();
-        let targets = widths(&targets[self.targets.clone()]);
-        let arrivals = widths(&arrivals[self.arrivals.clone()]);
-        let together = arrivals.iter().enumerate().flat_map(|(s, from)| {
-            let targets = targets.iter().enumerate();
-            targets
-                .filter(move |(t, _)| self.parted_by(s, *t).is_none())
-                .map(move |(_, to)| *from.min(to))
-        });
-        together.max()
+        let targets = &targets[self.targets.clone()];
+        let mut widest = None;
+        for (s, from) in arrivals[self.arrivals.clone()].iter().enumerate() {
+            let from = from.width(most);
+            for (t, to) in targets.iter().enumerate() {
+                if self.partition.are_together(s, self.arrivals.len() + t) {
+                    widest = widest.max(Some(from.min(to.width(most))));
+                }
+            }
+        }
+        widest
     }
 }

@@ -65,12 +65,17 @@ impl Partition {
         self.open.is_empty()
     }
 
+    /// Whether nothing has parted two places yet.
+    pub fn are_together(&self, a: usize, b: usize) -> bool {
+        self.of[a] == self.of[b]
+    }
+
     /// The event that parted two places; `None` while they are together.
     pub fn parted_by(&self, a: usize, b: usize) -> Option<usize> {
-        let (mut a, mut b) = (self.of[a], self.of[b]);
-        if a == b {
+        if self.are_together(a, b) {
             return None;
         }
+        let (mut a, mut b) = (self.of[a], self.of[b]);
         while a != b {
             if a > b {
                 a = self.classes[a].parent;
