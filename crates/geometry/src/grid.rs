@@ -110,6 +110,11 @@ impl Grid {
         row * self.columns + column
     }
 
+    /// The box round all boxes.
+    pub fn all(&self) -> Bounds {
+        self.all
+    }
+
     /// The box with an index.
     pub fn bounds(&self, index: usize) -> Bounds {
         self.boxes[index]

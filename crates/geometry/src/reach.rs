@@ -7,15 +7,23 @@ use measure::Len;
 use crate::wide::cmp_ratios;
 use crate::{Pt, Seg};
 
-/// A squared distance, `num / den` square units; `den` is positive. Equal and ordered by value.
+/// A squared distance: a whole number, or the square of a number over another. Equal and ordered by
+/// value. Kept small, because there are many.
 #[derive(Clone, Copy, Debug)]
 pub(crate) struct Reach {
-    num: u128,
-    den: u128,
+    /// The number, or the number to be squared.
+    num: u64,
+    /// Zero: the number is not to be squared.
+    den: u64,
 }
 
 impl Reach {
-    pub(crate) const ZERO: Reach = Reach { num: 0, den: 1 };
+    pub(crate) const ZERO: Reach = Reach { num: 0, den: 0 };
+
+    fn ratio(self) -> (u128, u128) {
+        let num = u128::from(self.num);
+        if self.den == 0 { (num, 1) } else { (num * num, u128::from(self.den)) }
+    }
 
     /// From a point to a closed segment.
     pub(crate) fn of(p: Pt, e: Seg) -> Reach {
@@ -32,13 +40,12 @@ impl Reach {
 
     /// A squared distance that is a whole number.
     pub(crate) fn whole(square: i64) -> Reach {
-        Reach { num: u128::from(square.unsigned_abs()), den: 1 }
+        Reach { num: square.unsigned_abs(), den: 0 }
     }
 
     /// From a line: `cross` of its direction with the way to the point, `length2` of the direction.
     pub(crate) fn off_line(cross: i64, length2: i64) -> Reach {
-        let off = u128::from(cross.unsigned_abs());
-        Reach { num: off * off, den: u128::from(length2.unsigned_abs()) }
+        Reach { num: cross.unsigned_abs(), den: length2.unsigned_abs() }
     }
 
     /// The square of a length; a negative length counts as zero.
@@ -49,26 +56,34 @@ impl Reach {
 
     /// Of twice the distance.
     pub(crate) fn doubled(self) -> Reach {
-        // The numerator is at most 2^122.
-        Reach { num: 4 * self.num, den: self.den }
+        // A whole square is at most 2^61, the root of a square at most 2^61.
+        let times = if self.den == 0 { 4 } else { 2 };
+        Reach { num: times * self.num, den: self.den }
     }
 
     pub(crate) fn is_zero(self) -> bool {
         self.num == 0
     }
 
+    /// Whether it is a whole number of square units by its form: then its floor says all.
+    pub(crate) fn is_whole(self) -> bool {
+        self.den == 0
+    }
+
     /// Whether the distance is less than a positive limit.
     pub(crate) fn is_below(self, limit: Len) -> bool {
         let limit = u128::from(limit.units().unsigned_abs());
+        let (num, den) = self.ratio();
         // At most 2^62 * 2^63.
-        self.num < limit * limit * self.den
+        num < limit * limit * den
     }
 
     /// The whole square units of it. Rising with the value, so it orders all but near ties.
     pub(crate) fn floor(self) -> u64 {
-        let whole = match (u64::try_from(self.num), u64::try_from(self.den)) {
-            (Ok(num), Ok(den)) => u128::from(num / den),
-            _ => self.num / self.den,
+        let (num, den) = self.ratio();
+        let whole = match (u64::try_from(num), u64::try_from(den)) {
+            (Ok(num), Ok(den)) => return num / den,
+            _ => num / den,
         };
         // A plan's diagonal squared is below 2^62.
         u64::try_from(whole).unwrap_or(u64::MAX)
@@ -82,7 +97,10 @@ impl Reach {
 
 impl Ord for Reach {
     fn cmp(&self, other: &Reach) -> Ordering {
-        cmp_ratios((self.num, self.den), (other.num, other.den))
+        if self.den == other.den {
+            return self.num.cmp(&other.num);
+        }
+        cmp_ratios(self.ratio(), other.ratio())
     }
 }
 

@@ -1,4 +1,4 @@
-//! A batch of up to 64 arrivals and targets that are parted together.
+//! A batch of arrivals and targets that are parted together.
 
 use std::ops::Range;
 
@@ -6,7 +6,7 @@ use measure::Len;
 
 use super::components::Components;
 use super::partition::Partition;
-use super::rays::Rays;
+use super::rays::{Label, Rays};
 use super::scene::{Pair, Scene};
 use super::search::Stand;
 use crate::Pt;
@@ -16,7 +16,7 @@ use crate::reach::Reach;
 #[derive(Clone, Copy, Debug)]
 pub(super) struct Edge {
     pub pair: Pair,
-    label: u64,
+    label: Label,
 }
 
 /// What a pair did. One that did nothing can be left out, also when other pairs come between.
@@ -41,7 +41,7 @@ pub(super) struct Batch {
 }
 
 /// A batch has at most this many places.
-const PLACES: usize = 64;
+const PLACES: usize = Label::BITS as usize;
 
 impl Batch {
     /// As few batches as hold every target together with every arrival.
@@ -102,15 +102,16 @@ impl Batch {
         if self.partition.is_finest() {
             return None;
         }
-        let widths = |all: &[Stand]| all.iter().map(|s| s.width(most)).collect::<Vec<Reach>>();
-        let targets = widths(&targets[self.targets.clone()]);
-        let arrivals = widths(&arrivals[self.arrivals.clone()]);
-        let together = arrivals.iter().enumerate().flat_map(|(s, from)| {
-            let targets = targets.iter().enumerate();
-            targets
-                .filter(move |(t, _)| self.parted_by(s, *t).is_none())
-                .map(move |(_, to)| *from.min(to))
-        });
-        together.max()
+        let targets = &targets[self.targets.clone()];
+        let mut widest = None;
+        for (s, from) in arrivals[self.arrivals.clone()].iter().enumerate() {
+            let from = from.width(most);
+            for (t, to) in targets.iter().enumerate() {
+                if self.partition.are_together(s, self.arrivals.len() + t) {
+                    widest = widest.max(Some(from.min(to.width(most))));
+                }
+            }
+        }
+        widest
     }
 }

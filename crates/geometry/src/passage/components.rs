@@ -1,10 +1,12 @@
 //! Pieces that hang together, and round which places their loops go.
 
+use super::rays::Label;
+
 /// A union-find whose links carry labels: sums (exclusive or) of the labels on the way.
 #[derive(Clone, Debug, Default)]
 pub(super) struct Components {
     /// The parent of each piece and the label of the way to it; a root is its own parent.
-    up: Vec<(u32, u64)>,
+    up: Vec<(u32, Label)>,
     size: Vec<u32>,
 }
 
@@ -26,7 +28,7 @@ impl Components {
 
     /// Joins two pieces by a way with a label. When they hung together already, the label of the loop
     /// that is closed.
-    pub fn join(&mut self, a: usize, b: usize, label: u64) -> Option<u64> {
+    pub fn join(&mut self, a: usize, b: usize, label: Label) -> Option<Label> {
         let ((root_a, to_a), (root_b, to_b)) = (self.root(a), self.root(b));
         let across = to_a ^ label ^ to_b;
         if root_a == root_b {
@@ -40,7 +42,7 @@ impl Components {
     }
 
     /// The root of a piece and the label of the way to it. Halves the way for the next time.
-    fn root(&mut self, piece: usize) -> (usize, u64) {
+    fn root(&mut self, piece: usize) -> (usize, Label) {
         let (mut at, mut label) = (piece, 0);
         loop {
             let (parent, step) = self.up[at];
@@ -52,6 +54,47 @@ impl Components {
                 return (above as usize, label);
             }
             at = above as usize;
+        }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use proptest::prelude::*;
+
+    /// The label of a way between two pieces, by walking over the joined pairs.
+    fn by_walking(pairs: &[(usize, usize, Label)], from: usize, to: usize) -> Option<Label> {
+        let mut known = vec![(from, 0)];
+        let mut next = 0;
+        while let Some(&(at, label)) = known.get(next) {
+            next += 1;
+            for &(a, b, step) in pairs {
+                for (a, b) in [(a, b), (b, a)] {
+                    if a == at && known.iter().all(|k| k.0 != b) {
+                        known.push((b, label ^ step));
+                    }
+                }
+            }
+        }
+        known.iter().find(|k| k.0 == to).map(|k| k.1)
+    }
+
+    proptest! {
+        #[test]
+        fn loops_have_the_label_that_walking_finds(
+            pairs in prop::collection::vec((0..9usize, 0..9usize, any::<Label>()), 0..30),
+        ) {
+            let mut components = Components::new(9);
+            let mut joined = Vec::new();
+            for &(a, b, label) in &pairs {
+                let way = by_walking(&joined, a, b);
+                let round = components.join(a, b, label);
+                prop_assert_eq!(round, way.map(|way| way ^ label));
+                if round.is_none() {
+                    joined.push((a, b, label));
+                }
+            }
         }
     }
 }

@@ -14,12 +14,14 @@ use crate::Pt;
 ///
 /// Those pairs are a spanning forest with the pairs that parted places: a pair that closes no new
 /// loop among nearer ones closes none when further pieces come in between either. So they are at
-/// most as many as pieces and places, and a step of a drag only measures the pieces that move.
+/// most as many as pieces and places, and a step of a drag only measures the pieces that move. The
+/// places stay: when one of them moves, prepare again.
 #[derive(Clone, Debug)]
 pub struct Held {
     fixed: Obstacles,
     search: Search,
-    most: Len,
+    /// Pairs that are farther apart than this do not matter: no way is as wide.
+    reach: Len,
     batches: Vec<Batch>,
     mattered: Vec<Vec<Edge>>,
 }
@@ -32,7 +34,9 @@ impl Held {
         let search = Search::new(scene, arrivals, targets, most);
         let mut batches = Batch::all(arrivals, targets, scene.len());
         let mattered = search.run(scene, &mut batches);
-        Held { fixed, search, most, batches, mattered }
+        let widest = search.ways(scene, &batches).iter().map(|way| way.width).max();
+        let reach = widest.unwrap_or_default() + Len::UNIT;
+        Held { fixed, search, reach, batches, mattered }
     }
 
     /// The ways with the moving pieces where they are now; the same, to the bit, as
@@ -41,8 +45,7 @@ impl Held {
         let scene = Scene { fixed: &self.fixed, moving };
         let search = self.search.with_moving(scene);
         let mut pairs = Vec::new();
-        scene.moving_pairs(self.most, &mut pairs);
-        scene.sort(&mut pairs);
+        scene.moving_pairs(self.reach, &mut pairs);
         for (batch, mattered) in self.batches.iter_mut().zip(&self.mattered) {
             batch.reset(scene.len());
             search.merge(scene, batch, mattered, &pairs);

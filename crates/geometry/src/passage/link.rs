@@ -17,56 +17,98 @@ pub(super) struct Link {
 }
 
 /// A way from a point of the first piece to a point of the second, within the union of the pieces and
-/// the segment between their nearest places.
+/// the segment between their nearest places. Kept as where it comes from, because most are never asked.
 #[derive(Clone, Copy, Debug)]
 pub(super) enum Path {
     Straight(Pt, Pt),
-    /// `from`, a point that may lie off the grid, `to`.
-    Bent {
-        from: Pt,
-        to: Pt,
-        /// The y of the point between, rounded up.
-        mid_y: i32,
-        /// Along the leg from `from` to the point between, in that sense.
-        leaving: Vec2,
-        /// Along the leg from the point between to `to`, in that sense.
-        coming: Vec2,
+    /// From a corner of one piece to its foot on an edge of the other, then to the start of the edge;
+    /// `turned`: the other way round, the corner being of the second piece.
+    Foot {
+        corner: Pt,
+        edge: Seg,
+        turned: bool,
     },
+    /// Along an edge of the first piece to where it crosses one of the second, back to the start of that.
+    Crossing(Seg, Seg),
+}
+
+/// The point between the ends of a path, which may lie off the grid.
+#[derive(Clone, Copy, Debug)]
+pub(super) struct Bend {
+    /// Its y, rounded up.
+    pub y: i32,
+    /// Along the leg that leads to it, and along the leg that leads on.
+    pub coming: Vec2,
+    pub leaving: Vec2,
 }
 
 impl Path {
-    pub fn from(self) -> Pt {
+    /// The ends, and the point between them if there is one.
+    pub fn legs(self) -> (Pt, Pt, Option<Bend>) {
         match self {
-            Path::Straight(from, _) | Path::Bent { from, .. } => from,
-        }
-    }
-
-    pub fn to(self) -> Pt {
-        match self {
-            Path::Straight(_, to) | Path::Bent { to, .. } => to,
-        }
-    }
-
-    fn reversed(self) -> Path {
-        match self {
-            Path::Straight(a, b) => Path::Straight(b, a),
-            Path::Bent { from, to, mid_y, leaving, coming } => {
-                Path::Bent { from: to, to: from, mid_y, leaving: -coming, coming: -leaving }
+            Path::Straight(from, to) => (from, to, None),
+            Path::Foot { corner, edge, turned } => {
+                let (d, w) = (edge.dir(), corner - edge.a);
+                let towards = if d.cross(w) > 0 { -d.left() } else { d.left() };
+                let y = ceil_along(edge.a.y, d.y, w.dot(d), d.norm2());
+                if turned {
+                    (edge.a, corner, Some(Bend { y, coming: d, leaving: -towards }))
+                } else {
+                    (corner, edge.a, Some(Bend { y, coming: towards, leaving: -d }))
+                }
+            }
+            Path::Crossing(s, t) => {
+                let (u, v) = (s.dir(), t.dir());
+                let (num, den) = ((t.a - s.a).cross(v), u.cross(v));
+                let (num, den) = if den < 0 { (-num, -den) } else { (num, den) };
+                let y = ceil_along(s.a.y, u.y, num, den);
+                (s.a, t.a, Some(Bend { y, coming: u, leaving: -v }))
             }
         }
     }
 }
 
-/// The link of two pieces that are not empty: counter-clockwise rings, points or segments.
+/// The link of two pieces that are not empty: counter-clockwise rings from the leftmost lowest corner,
+/// points or segments.
 pub(super) fn link(a: &[Pt], b: &[Pt]) -> Link {
+    if let (Some(a), Some(b)) = (as_box(a), as_box(b)) {
+        return link_of_boxes(a, b);
+    }
     if let Some(path) = touch(a, b) {
         return Link { reach: Reach::ZERO, path };
     }
     let mut best = Nearest::none();
     best.corners_to_edges(a, b, false);
     best.corners_to_edges(b, a, true);
-    let path = path(best.corner, best.edge);
-    Link { reach: best.reach(), path: if best.turned { path.reversed() } else { path } }
+    Link { reach: best.reach(), path: best.path() }
+}
+
+/// The box that a piece is, if it is an axis-parallel one.
+fn as_box(ring: &[Pt]) -> Option<Bounds> {
+    match *ring {
+        [min, low, max, high] if low == Pt::new(max.x, min.y) && high == Pt::new(min.x, max.y) => {
+            Some(Bounds { min, max })
+        }
+        _ => None,
+    }
+}
+
+/// The common case, with whole numbers only: nearest along x and along y each by itself. Where two
+/// sides overlap, the lowest leftmost place.
+fn link_of_boxes(a: Bounds, b: Bounds) -> Link {
+    let nearest = |low_a: i32, high_a: i32, low_b: i32, high_b: i32| {
+        if high_a < low_b {
+            (high_a, low_b)
+        } else if high_b < low_a {
+            (low_a, high_b)
+        } else {
+            (low_a.max(low_b), low_a.max(low_b))
+        }
+    };
+    let x = nearest(a.min.x, a.max.x, b.min.x, b.max.x);
+    let y = nearest(a.min.y, a.max.y, b.min.y, b.max.y);
+    let (from, to) = (Pt::new(x.0, y.0), Pt::new(x.1, y.1));
+    Link { reach: Reach::whole((to - from).norm2()), path: Path::Straight(from, to) }
 }
 
 /// The corner and the edge that are nearest so far, and whether the corner is of the second piece.
@@ -89,6 +131,15 @@ impl Nearest {
 
     fn reach(&self) -> Reach {
         Reach::of(self.corner, self.edge)
+    }
+
+    fn path(&self) -> Path {
+        let &Nearest { corner, edge, turned, .. } = self;
+        match (edge.dir().dot(corner - edge.a) <= 0, turned) {
+            (true, false) => Path::Straight(corner, edge.a),
+            (true, true) => Path::Straight(edge.a, corner),
+            (false, turned) => Path::Foot { corner, edge, turned },
+        }
     }
 
     /// Floats decide where they can; else the ratios are compared exactly.
@@ -119,18 +170,6 @@ impl Nearest {
     }
 }
 
-/// From a corner to its foot on an edge, and along the edge to its start.
-fn path(corner: Pt, edge: Seg) -> Path {
-    let (d, w) = (edge.dir(), corner - edge.a);
-    let (along, length2) = (w.dot(d), d.norm2());
-    if along <= 0 {
-        return Path::Straight(corner, edge.a);
-    }
-    let towards = if d.cross(w) > 0 { -d.left() } else { d.left() };
-    let mid_y = ceil_along(edge.a.y, d.y, along, length2);
-    Path::Bent { from: corner, to: edge.a, mid_y, leaving: towards, coming: -d }
-}
-
 /// A path through a point that both closed pieces hold, if they have one.
 fn touch(a: &[Pt], b: &[Pt]) -> Option<Path> {
     if !Bounds::of(a).meets(Bounds::of(b)) || parted(a, b) || parted(b, a) {
@@ -141,13 +180,8 @@ fn touch(a: &[Pt], b: &[Pt]) -> Option<Path> {
         return Some(Path::Straight(p, p));
     }
     // No corner lies on the other piece, so two edges cross inside both, or the pieces are apart.
-    let (s, t) =
-        edges(a).flat_map(|s| edges(b).map(move |t| (s, t))).find(|&(s, t)| segs_touch(s, t))?;
-    let (u, v) = (s.dir(), t.dir());
-    let (num, den) = ((t.a - s.a).cross(v), u.cross(v));
-    let (num, den) = if den < 0 { (-num, -den) } else { (num, den) };
-    let mid_y = ceil_along(s.a.y, u.y, num, den);
-    Some(Path::Bent { from: s.a, to: t.a, mid_y, leaving: u, coming: -v })
+    let mut pairs = edges(a).flat_map(|s| edges(b).map(move |t| (s, t)));
+    pairs.find(|&(s, t)| segs_touch(s, t)).map(|(s, t)| Path::Crossing(s, t))
 }
 
 /// Whether an edge of a counter-clockwise piece has the other piece strictly outside.

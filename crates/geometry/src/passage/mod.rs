@@ -22,12 +22,14 @@ mod partition;
 mod rays;
 mod scene;
 mod search;
+mod walk;
 mod way;
 
 use measure::Len;
 
 pub use held::Held;
 pub use obstacles::Obstacles;
+pub use walk::{Walk, walk};
 pub use way::{Limit, Pinch, Standing, Way};
 
 use crate::Pt;

@@ -64,8 +64,13 @@ impl Obstacles {
         &self.grid
     }
 
+    /// The box round all pieces.
+    pub(super) fn all_bounds(&self) -> Bounds {
+        self.grid.all()
+    }
+
     /// The indices into all corners of the corners of a piece.
-    fn span(&self, piece: usize) -> Range<usize> {
+    pub(super) fn span(&self, piece: usize) -> Range<usize> {
         self.starts[piece] as usize..self.starts[piece + 1] as usize
     }
 
@@ -94,7 +99,7 @@ impl Obstacles {
             return Reach::ZERO;
         }
         let least = edges(ring).map(|e| Reach::of(p, e)).min();
-        least.unwrap_or(Reach::whole(i64::MAX))
+        least.unwrap_or(Reach::whole(1 << 61))
     }
 
     /// The point of a piece nearest to a point outside it, rounded once.

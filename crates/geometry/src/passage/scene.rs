@@ -4,7 +4,7 @@ use std::cmp::Ordering;
 
 use measure::Len;
 
-use super::link::{Path, link};
+use super::link::{Link, Path, link};
 use super::obstacles::{Obstacles, by_corners};
 use crate::reach::Reach;
 use crate::{Bounds, Pt};
@@ -16,13 +16,16 @@ pub(super) struct Scene<'a> {
     pub moving: &'a Obstacles,
 }
 
+/// Whole square units, and the anchors of the two pieces in order, as numbers that rise with them.
+type Key = (u64, [u64; 2]);
+
 /// Two pieces and how near they are.
 #[derive(Clone, Copy, Debug)]
 pub(super) struct Pair {
     pub a: u32,
     pub b: u32,
-    /// Whole square units of `reach`: decides nearly every comparison.
-    floor: u64,
+    /// Whole square units of `reach`, then where the pieces lie: this decides nearly every comparison.
+    key: Key,
     pub reach: Reach,
     pub path: Path,
 }
@@ -66,9 +69,11 @@ impl<'a> Scene<'a> {
     }
 
     fn pair(self, a: usize, b: usize) -> Pair {
-        let link = link(self.ring(a), self.ring(b));
-        let floor = link.reach.floor();
-        Pair { a: a as u32, b: b as u32, floor, reach: link.reach, path: link.path }
+        let (p, q) = (self.ring(a), self.ring(b));
+        let Link { reach, path } = link(p, q);
+        let (p, q) = (rank(p[0]), rank(q[0]));
+        let key = (reach.floor(), [p.min(q), p.max(q)]);
+        Pair { a: a as u32, b: b as u32, key, reach, path }
     }
 
     /// Appends the pairs of pieces that stay whose boxes are nearer than `to` but not nearer than `from`.
@@ -100,14 +105,33 @@ impl<'a> Scene<'a> {
     /// pieces does not matter.
     pub fn cmp(self, p: &Pair, q: &Pair) -> Ordering {
         let rings = |p: &Pair| by_corners(self.ring(p.a as usize), self.ring(p.b as usize));
-        p.floor
-            .cmp(&q.floor)
+        p.key
+            .0
+            .cmp(&q.key.0)
             .then_with(|| p.reach.cmp(&q.reach))
+            .then_with(|| p.key.1.cmp(&q.key.1))
             .then_with(|| rings(p).cmp(&rings(q)))
             .then_with(|| (p.a, p.b).cmp(&(q.a, q.b)))
     }
 
-    pub fn sort(self, pairs: &mut [Pair]) {
-        pairs.sort_unstable_by(|p, q| self.cmp(p, q));
+    /// The indices of pairs in order: sorted by key, then the runs that a key does not decide.
+    pub fn order(self, pairs: &[Pair]) -> Vec<u32> {
+        let mut keys: Vec<(Key, u32)> = pairs.iter().map(|p| p.key).zip(0..).collect();
+        keys.sort_unstable();
+        let pair = |i: u32| &pairs[i as usize];
+        for run in keys.chunk_by_mut(|p, q| p.0.0 == q.0.0) {
+            let decided = run.windows(2).all(|w| w[0].0.1 != w[1].0.1)
+                && run.iter().all(|&(_, i)| pair(i).reach.is_whole());
+            if !decided {
+                run.sort_unstable_by(|p, q| self.cmp(pair(p.1), pair(q.1)));
+            }
+        }
+        keys.into_iter().map(|(_, i)| i).collect()
     }
+}
+
+/// A number that orders points as they are ordered.
+fn rank(p: Pt) -> u64 {
+    let half = |at: i32| u64::from(at.cast_unsigned() ^ 1 << 31);
+    half(p.x) << 32 | half(p.y)
 }

@@ -68,10 +68,12 @@ impl Search {
         Search { arrivals: all(&self.arrivals), targets: all(&self.targets), most: self.most }
     }
 
-    /// Adds pairs that were kept together with pairs of pieces that move, both by rising distance.
+    /// Adds pairs that were kept, by rising distance, together with pairs of pieces that move.
     pub fn merge(&self, scene: Scene, batch: &mut Batch, kept: &[Edge], moving: &[Pair]) {
+        let order = scene.order(moving);
+        let moving = order.iter().map(|&i| &moving[i as usize]);
         let mut open = batch.open(&self.arrivals, &self.targets, self.most);
-        let (mut kept, mut moving) = (kept.iter().peekable(), moving.iter().peekable());
+        let (mut kept, mut moving) = (kept.iter().peekable(), moving.peekable());
         while let Some(limit) = open {
             let edge = match (kept.peek(), moving.peek()) {
                 (Some(edge), Some(pair)) if scene.cmp(&edge.pair, pair).is_lt() => {
@@ -97,10 +99,11 @@ impl Search {
         while radius > done {
             scene.fixed_pairs(done, radius, &mut pairs);
             let later = pairs.extract_if(.., |pair| !pair.reach.is_below(radius)).collect();
-            scene.sort(&mut pairs);
+            let order = scene.order(&pairs);
+            let sorted = || order.iter().map(|&i| &pairs[i as usize]);
             let mut widest: Option<Reach> = None;
             for (batch, mattered) in batches.iter_mut().zip(&mut mattered) {
-                let open = self.feed(scene, batch, &pairs, mattered);
+                let open = self.feed(scene, batch, sorted(), mattered);
                 widest = widest.max(open);
             }
             (pairs, done) = (later, radius);
@@ -112,11 +115,11 @@ impl Search {
     }
 
     /// Adds pairs to a batch as long as one can be in question. Gives the widest width that is left.
-    fn feed(
+    fn feed<'a>(
         &self,
         scene: Scene,
         batch: &mut Batch,
-        pairs: &[Pair],
+        pairs: impl Iterator<Item = &'a Pair>,
         mattered: &mut Vec<Edge>,
     ) -> Option<Reach> {
         let mut open = batch.open(&self.arrivals, &self.targets, self.most);

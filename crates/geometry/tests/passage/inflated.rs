@@ -5,58 +5,66 @@
 //! (`i_overlay`), and looks whether two places lie in one shape. No pairs, no rays, no distances.
 
 use geometry::passage::{Limit, Way, ways};
-use geometry::{Pt, Ring, Shape, Where, convex_hull, overlay};
+use geometry::{Bounds, Pt, Ring, Shape, Where, convex_hull, overlay};
 use measure::Len;
 
-use crate::plans::{KINDS, Kind, Random, SIDE, SamplePlan, obstacles, plan};
+use crate::plans::{KINDS, Kind, Random, SamplePlan, obstacles, plan};
 
-/// The reference works on a grid finer by this, so that its rounding is small against a unit.
-const FINE: f64 = 64.0;
+/// The reference works on a grid that is finer by this, so that its rounding is small against a unit.
+fn fineness(rings: &[Ring]) -> f64 {
+    let all = Bounds::of(rings.iter().flatten());
+    let far = [all.min.x, all.min.y, all.max.x, all.max.y].map(i32::abs);
+    if far.into_iter().max() < Some(1 << 21) { 64.0 } else { 16.0 }
+}
 
 /// The floor that is left when pieces are grown by half of `width` units. `over`: at least by that;
 /// else at most. The width is met to better than 1.5 units.
-fn free_floor(rings: &[Ring], width: f64, over: bool) -> Vec<Shape> {
-    let radius = width / 2.0;
+fn free_floor(plan: &SamplePlan, width: f64, over: bool) -> Vec<Shape> {
+    let (rings, places) = (&plan.rings, [&plan.arrivals[..], &plan.targets].concat());
+    let (radius, fine) = (width / 2.0, fineness(rings));
     // Corners so many that the polygon is off by 0.7 units or less: r (1 - cos(pi / n)).
     let corners = (std::f64::consts::PI * (radius / 1.4).sqrt()).ceil().max(8.0);
     let off = (std::f64::consts::PI / corners).cos();
-    let reach = if over { radius / off * FINE + 1.5 } else { radius * FINE - 1.5 };
+    let reach = if over { radius / off * fine + 1.5 } else { radius * fine - 1.5 };
     let round: Vec<(f64, f64)> = (0..corners as i32)
         .map(|i| (f64::from(i) * 2.0 * std::f64::consts::PI / corners).sin_cos())
         .map(|(sin, cos)| (reach * cos, reach * sin))
         .collect();
     let grown = |ring: &Ring| {
-        let fine = |at: i32, by: f64| (f64::from(at) * FINE + by).round() as i32;
-        let corner =
-            |p: &Pt| round.iter().map(|d| Pt::new(fine(p.x, d.0), fine(p.y, d.1))).collect();
+        let at = |at: i32, by: f64| (f64::from(at) * fine + by).round() as i32;
+        let corner = |p: &Pt| round.iter().map(|d| Pt::new(at(p.x, d.0), at(p.y, d.1))).collect();
         convex_hull(&ring.iter().flat_map::<Ring, _>(corner).collect::<Ring>())
     };
-    let far = 4 * SIDE * FINE as i32;
-    let frame =
-        vec![Pt::new(-far, -far), Pt::new(far, -far), Pt::new(far, far), Pt::new(-far, far)];
-    overlay::difference(&[frame], &rings.iter().map(grown).collect::<Vec<Ring>>())
+    let grown: Vec<Ring> = rings.iter().map(grown).collect();
+    let far = Bounds::of(places.iter().map(|&p| finer(p, fine)));
+    let frame = Bounds::of(grown.iter().flatten()).union(far).grow(Len::inches(1)).ring();
+    overlay::difference(&[frame], &grown)
 }
 
-fn together(floor: &[Shape], a: Pt, b: Pt) -> bool {
-    let fine = |p: Pt| Pt::new(p.x * FINE as i32, p.y * FINE as i32);
-    let holds = |shape: &Shape, p| shape.locate(fine(p)) == Where::Inside;
+fn finer(p: Pt, fine: f64) -> Pt {
+    Pt::new(p.x * fine as i32, p.y * fine as i32)
+}
+
+fn together(floor: &[Shape], fine: f64, a: Pt, b: Pt) -> bool {
+    let holds = |shape: &Shape, p| shape.locate(finer(p, fine)) == Where::Inside;
     floor.iter().any(|shape| holds(shape, a) && holds(shape, b))
 }
 
-fn assert_width(plan: &SamplePlan, target: Pt, way: &Way, most: Len) {
+pub fn assert_width(plan: &SamplePlan, target: Pt, way: &Way, most: Len) {
+    let fine = fineness(&plan.rings);
     let width = f64::from(way.width.units());
     if width >= 2.0 {
-        let floor = free_floor(&plan.rings, width - 2.0, true);
+        let floor = free_floor(plan, width - 2.0, true);
         let from = plan.arrivals[way.arrival.expect("there are arrivals")];
-        assert!(together(&floor, from, target), "narrower than said: {way:?} {plan:?}");
+        assert!(together(&floor, fine, from, target), "narrower than said: {way:?} {plan:?}");
     }
     if way.limit == Limit::Open {
         assert_eq!(way.width, most);
         return;
     }
     // The true width is up to a unit more than its rounding.
-    let floor = free_floor(&plan.rings, width + 1.0 + 2.0, false);
-    let wider = plan.arrivals.iter().any(|&from| together(&floor, from, target));
+    let floor = free_floor(plan, width + 1.0 + 2.0, false);
+    let wider = plan.arrivals.iter().any(|&from| together(&floor, fine, from, target));
     assert!(!wider, "wider than said: {way:?} {plan:?}");
 }
 

@@ -2,5 +2,9 @@
 
 mod inflated;
 mod invariance;
+mod limits;
 mod plans;
 mod raster;
+mod real_floors;
+mod visibility;
+mod walking;
