@@ -1,9 +1,9 @@
 //! Ways in, in words: the same in the pane and on the command line.
 
-use measure::{Precision, System};
+use measure::{Len, Precision, System};
 use plan::{ElementId, Plan};
 use space::Facts;
-use space::ways::{Gap, Hindrance, Target, WIDEST, WayIn};
+use space::ways::{Gap, Hindrance, Target, WIDEST, Walked, WayIn};
 
 /// What an element is called: `electrical panel S5`.
 pub fn element(plan: &Plan, id: ElementId) -> String {
@@ -46,6 +46,20 @@ pub fn hindrance(plan: &Plan, way: &WayIn) -> String {
         Hindrance::NoArrival => {
             "there is no stair, no outside door and no stated arrival".to_owned()
         }
+    }
+}
+
+/// How far one walks, through what and under what: `24' 3" on foot, through hinged door D5, under 6' 8"`.
+pub fn walk(plan: &Plan, walked: &Walked, system: System) -> String {
+    let mut said = format!("{} on foot", system.len(walked.length.round_to(Len::inches(1)), Precision::Tape));
+    if !walked.doors.is_empty() {
+        let doors: Vec<String> = walked.doors.iter().map(|id| element(plan, *id)).collect();
+        said += &format!(", through {}", doors.join(", "));
+    }
+    let height = system.len(walked.lowest, Precision::Floor);
+    match walked.under {
+        Some(id) => said + &format!(", {height} high under {}", element(plan, id)),
+        None => said + &format!(", {height} high"),
     }
 }
 

@@ -2,7 +2,7 @@
 
 use drawing::{Marks, P, Stroke, TextMark, Tone, size};
 use measure::{Len, Precision};
-use space::ways::{Gap, Hindrance, Target, WayIn, Ways};
+use space::ways::{Gap, Hindrance, Target, Walked, WayIn, Ways};
 
 use crate::labels::{NOBODY, Placer};
 use crate::picture::Canvas;
@@ -15,6 +15,8 @@ const NARROW: Len = Len::inches(36);
 pub struct WaysLayer<'a> {
     pub ways: &'a Ways,
     pub lit: Option<Target>,
+    /// The walk of the way that is lit.
+    pub walk: Option<&'a Walked>,
 }
 
 pub(crate) fn draw(canvas: &Canvas<'_>, placer: &mut Placer, marks: &mut Marks) {
@@ -30,7 +32,7 @@ pub(crate) fn draw(canvas: &Canvas<'_>, placer: &mut Placer, marks: &mut Marks) 
     for way in &layer.ways.ways {
         let lit = layer.lit == Some(way.target);
         if lit {
-            place(canvas, way, marks);
+            place(canvas, way, layer.walk, marks);
         }
         let Some(gap) = way.gap().filter(|_| lit || shows(way)) else { continue };
         // Several ways may pass the same pinch.
@@ -48,10 +50,13 @@ fn shows(way: &WayIn) -> bool {
     matches!(way.hindrance, Hindrance::Pinch(_)) && way.width < NARROW
 }
 
-/// The place where somebody stands at the target.
-fn place(canvas: &Canvas<'_>, way: &WayIn, marks: &mut Marks) {
+/// The walk, and the place where somebody stands at the target.
+fn place(canvas: &Canvas<'_>, way: &WayIn, walk: Option<&Walked>, marks: &mut Marks) {
     let at = canvas.view.screen_from_plan(way.place);
     marks.group("way", |m| {
+        if let Some(walk) = walk {
+            m.line(canvas.view.ring(&walk.line), Stroke::dashed(Tone::Advice, 2.0, 7.0, 4.0));
+        }
         m.circle(at, 7.0, None, Some(Stroke::solid(Tone::Advice, 2.0)));
         m.circle(at, 2.5, Some(Tone::Advice), None);
     });

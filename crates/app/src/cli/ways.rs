@@ -6,7 +6,7 @@ use std::sync::Arc;
 use measure::{Len, System};
 use serde::Serialize;
 use space::Facts;
-use space::ways::{Hindrance, WayIn, Ways};
+use space::ways::{Hindrance, Walked, WayIn, Ways};
 
 use super::args::WaysArgs;
 use super::exit;
@@ -46,6 +46,26 @@ struct Entry {
     between: Vec<String>,
     opening: Option<String>,
     arrival: Option<String>,
+    walk: Option<WalkEntry>,
+}
+
+#[derive(Serialize)]
+struct WalkEntry {
+    text: String,
+    /// In inches.
+    length: f64,
+    width: f64,
+    lowest: f64,
+    under: Option<String>,
+    doors: Vec<Door>,
+    line: Vec<[f64; 2]>,
+}
+
+#[derive(Serialize)]
+struct Door {
+    element: String,
+    clear_width: f64,
+    clear_height: f64,
 }
 
 pub fn run(args: &WaysArgs, out: &mut dyn Write, err: &mut dyn Write) -> io::Result<u8> {
@@ -98,6 +118,7 @@ fn report(facts: &Facts, ways: &Ways, system: System) -> Report {
             between: gap.map_or_else(Vec::new, |gap| gap.between.map(name).to_vec()),
             opening: gap.and_then(|gap| gap.opening).map(name),
             arrival: way.arrival.map(|i| name(ways.arrivals[i].element)),
+            walk: ways.walk(facts, way).map(|walked| walk_entry(facts, &walked, system)),
         }
     };
     Report {
@@ -106,6 +127,26 @@ fn report(facts: &Facts, ways: &Ways, system: System) -> Report {
         arrivals: arrivals.collect(),
         ways: sorted.iter().map(entry).collect(),
         caution: super::CAUTION,
+    }
+}
+
+fn walk_entry(facts: &Facts, walked: &Walked, system: System) -> WalkEntry {
+    let name = |id: plan::ElementId| facts.plan.get(id).map_or_else(String::new, |e| e.name());
+    let doors = walked.doors.iter().filter_map(|id| facts.opening(*id));
+    WalkEntry {
+        text: way_words::walk(&facts.plan, walked, system),
+        length: walked.length.to_inches(),
+        width: walked.width.to_inches(),
+        lowest: walked.lowest.to_inches(),
+        under: walked.under.map(name),
+        doors: doors
+            .map(|o| Door {
+                element: name(o.id),
+                clear_width: o.clear_width.to_inches(),
+                clear_height: o.clear_height.to_inches(),
+            })
+            .collect(),
+        line: walked.line.iter().map(|p| inches(*p)).collect(),
     }
 }
 
@@ -134,7 +175,11 @@ fn write_text(report: &Report, out: &mut dyn Write) -> io::Result<()> {
     let (targets, widths) = (longest(|e| &e.target), longest(|e| &e.width_text));
     for entry in &report.ways {
         let Entry { target, width_text, hindrance_text, .. } = entry;
-        writeln!(out, "  {target:targets$}  {width_text:>widths$}  {hindrance_text}")?;
+        write!(out, "  {target:targets$}  {width_text:>widths$}  {hindrance_text}")?;
+        match &entry.walk {
+            Some(walk) => writeln!(out, "; {}", walk.text)?,
+            None => writeln!(out)?,
+        }
     }
     writeln!(out, "\n{}", report.caution)
 }

@@ -6,6 +6,7 @@
 mod body;
 mod pieces;
 mod places;
+mod walk;
 
 use geometry::Pt;
 use geometry::passage::{self, Limit, Obstacles};
@@ -16,17 +17,19 @@ use crate::{Facts, RoomIndex};
 
 pub use body::{PERSON, STEP};
 pub use places::{Arrival, Target};
+pub use walk::{WALKER, Walked};
 
 /// Ways are measured up to this width; what is as wide or wider is called open.
 pub const WIDEST: Len = Len::inches(60);
 
 /// The ways to everything in a plan that somebody must get to.
-#[derive(Clone, Debug, PartialEq, Eq)]
+#[derive(Clone, Debug)]
 pub struct Ways {
     /// Where people come into the basement.
     pub arrivals: Vec<Arrival>,
     /// Service points by id, then rooms by index.
     pub ways: Vec<WayIn>,
+    obstacles: Obstacles,
 }
 
 /// The widest way to one target.
@@ -107,7 +110,7 @@ pub fn ways(facts: &Facts) -> Ways {
             hindrance: hindrance(facts, way.limit),
         })
         .collect();
-    Ways { arrivals, ways }
+    Ways { arrivals, ways, obstacles }
 }
 
 fn hindrance(facts: &Facts, limit: Limit) -> Hindrance {
@@ -143,11 +146,6 @@ impl Target {
             Target::Service(_) => None,
         }
     }
-}
-
-/// What stands in a person's way, for whoever asks about a moving piece.
-pub fn walkers_obstacles(facts: &Facts) -> Obstacles {
-    pieces::obstacles(&pieces::of(facts))
 }
 
 #[cfg(test)]

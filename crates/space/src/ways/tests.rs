@@ -161,3 +161,43 @@ fn the_place_in_a_room_is_beside_what_stands_there() {
     let room = all.ways.iter().find(|w| w.target.room().is_some()).expect("a room");
     assert!(room.reached(), "{room:?}");
 }
+
+#[test]
+fn the_walk_goes_through_the_door_and_under_the_duct() {
+    let mut sketch = basement();
+    let wall = sketch.partition((140, 0), (140, 120));
+    let door = sketch.door(wall, 80, 30);
+    let duct = sketch.run(OverheadKind::Duct, ((180, 0), (180, 120)), 12, 80);
+    let panel = sketch.service(ServiceKind::Panel, 240, 20, Facing::WEST);
+    let facts = derive(&sketch.shared());
+    let all = ways(&facts);
+    let way = all.ways.iter().find(|w| w.target == Target::Service(panel)).expect("a way");
+    let walked = all.walk(&facts, way).expect("a walk");
+    assert_eq!(walked.doors, [door]);
+    assert_eq!((walked.lowest, walked.under), (Len::inches(80), Some(duct)));
+    assert_eq!(walked.width, WALKER);
+    let (from, to) = (all.arrivals[0].at, way.place);
+    assert_eq!((walked.line.first(), walked.line.last()), (Some(&from), Some(&to)));
+    // Up to the door, which begins 80 in above the south wall, and down again: longer than straight, shorter
+    // than along the walls.
+    let straight = geometry::Seg::new(from, to).len();
+    assert!(walked.length > straight && walked.length < straight + Len::inches(120));
+    let legs: i64 = walked
+        .line
+        .windows(2)
+        .map(|p| geometry::Seg::new(p[0], p[1]).len())
+        .map(|l| i64::from(l.units()))
+        .sum();
+    assert!((legs - i64::from(walked.length.units())).abs() < 320, "arcs are cut into short legs");
+}
+
+#[test]
+fn nobody_walks_where_nobody_gets() {
+    let mut sketch = basement();
+    sketch.partition((140, 0), (140, 120));
+    let valve = sketch.service(ServiceKind::MainWaterValve, 240, 60, Facing::WEST);
+    let facts = derive(&sketch.shared());
+    let all = ways(&facts);
+    let way = all.ways.iter().find(|w| w.target == Target::Service(valve)).expect("a way");
+    assert_eq!(all.walk(&facts, way), None);
+}

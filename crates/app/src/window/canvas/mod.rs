@@ -99,9 +99,15 @@ pub fn show(ui: &mut Ui, cx: &mut Cx<'_>, canvas: &mut Canvas, now: &Now<'_>, bu
     scene.hovered = cx.session.hovered().filter(|_| cx.view.pointer.is_some());
     scene.lit = &lit;
     scene.show = cx.view.show();
+    let lit_way = cx.view.lit_way.or(cx.view.picked_way).filter(|_| cx.view.shows_ways());
+    let walk = lit_way.and_then(|target| {
+        let ways = checked.ways();
+        let way = ways.ways.iter().find(|way| way.target == target)?;
+        ways.walk(&checked.facts, way)
+    });
     if cx.view.shows_ways() {
-        let lit = cx.view.lit_way.or(cx.view.picked_way);
-        scene.ways = Some(WaysLayer { ways: checked.ways(), lit });
+        let (ways, walk) = (checked.ways(), walk.as_ref());
+        scene.ways = Some(WaysLayer { ways, lit: lit_way, walk });
     }
     scene.blades = &blades;
     scene.marquee = cx.session.marquee();

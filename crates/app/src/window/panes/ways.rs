@@ -7,7 +7,7 @@ use egui::{
 };
 use geometry::Bounds;
 use measure::Len;
-use space::ways::{Hindrance, Target, WayIn};
+use space::ways::{Hindrance, Target, Walked, WayIn};
 
 use super::super::act::{Act, Cx};
 use super::super::form::capital;
@@ -36,7 +36,9 @@ pub fn show(ui: &mut Ui, cx: &mut Cx<'_>) {
     sorted.sort_by_key(|way| way.width);
     for way in sorted {
         ui.add_space(2.0);
-        row(ui, cx, way, &checked.facts);
+        let picked = cx.view.picked_way == Some(way.target);
+        let walked = if picked { ways.walk(&checked.facts, way) } else { None };
+        row(ui, cx, way, walked.as_ref(), &checked.facts);
     }
 }
 
@@ -44,7 +46,7 @@ fn ink(width: Len, look: Look) -> Color32 {
     look.colour(if width == Len::ZERO { Tone::Stop } else { Tone::Advice })
 }
 
-fn row(ui: &mut Ui, cx: &mut Cx<'_>, way: &WayIn, facts: &space::Facts) {
+fn row(ui: &mut Ui, cx: &mut Cx<'_>, way: &WayIn, walked: Option<&Walked>, facts: &space::Facts) {
     let system = cx.system();
     let look = cx.view.look;
     let picked = cx.view.picked_way == Some(way.target);
@@ -76,6 +78,10 @@ fn row(ui: &mut Ui, cx: &mut Cx<'_>, way: &WayIn, facts: &space::Facts) {
                 });
                 let why = capital(&way_words::hindrance(&facts.plan, way));
                 ui.add(Label::new(RichText::new(why).weak().size(SMALL)).wrap());
+                if let Some(walked) = walked {
+                    let far = way_words::walk(&facts.plan, walked, system);
+                    ui.add(Label::new(RichText::new(far).size(SMALL)).wrap());
+                }
             });
         })
         .response;
