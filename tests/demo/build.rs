@@ -61,6 +61,13 @@ impl Build {
         self.plan = self.plan.with(&Edit::Replace(element)).expect("the detail fits");
     }
 
+    /// States a detail of every element that it fits.
+    pub fn state_all(&mut self, detail: &'static Detail, value: Value) {
+        let fits = |e: &&Element| detail.fits(&e.body);
+        let ids: Vec<ElementId> = self.plan.elements().iter().filter(fits).map(|e| e.id).collect();
+        ids.into_iter().for_each(|id| self.state(id, detail, value));
+    }
+
     /// States a detail of the site.
     pub fn state_site(&mut self, detail: &'static Detail, value: Value) {
         let mut site = self.plan.site.clone();

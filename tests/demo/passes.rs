@@ -1,6 +1,7 @@
 //! The plan that passes: a bedroom with its closet and way out, and a hall to the mechanical side.
 
 use geometry::Facing;
+use plan::detail::{Value, electrical, heat, opening, room, stair, wall};
 use plan::element::*;
 use plan::{Plan, State};
 
@@ -30,8 +31,30 @@ pub fn plan() -> Plan {
     b.tag((148, 196), "Closet", RoomUse::Closet);
     b.tag((250, 130), "Unfinished", RoomUse::Unfinished);
     devices(&mut b);
+    stated(&mut b);
     b.note((250, 300), "Storage stays open: no walls before the heating is replaced.");
     b.done()
+}
+
+/// What the drawing can't show, as it was found or is to be built.
+fn stated(b: &mut Build) {
+    let word = Value::Word;
+    for (detail, value) in [
+        (&electrical::SHOCK_PROTECTION, Value::Yes),
+        (&electrical::ARC_PROTECTION, Value::Yes),
+        (&electrical::SOUNDS_TOGETHER, Value::Yes),
+        (&electrical::ALARM_POWER, word("house wiring with battery")),
+        (&heat::FUEL, word("natural gas")),
+        (&heat::VENT, word("natural draft")),
+        (&heat::INPUT, Value::Number(50_000)),
+        (&wall::FIREBLOCKED, Value::Yes),
+        (&wall::TREATED_PLATE, word("treated wood")),
+        (&opening::WELL_DRAIN, Value::Yes),
+        (&stair::HANDRAIL, word("one side")),
+        (&room::HEATED, Value::Yes),
+    ] {
+        b.state_all(detail, value);
+    }
 }
 
 /// Receptacles round the bedroom, lights, switches and alarms; one receptacle for the unfinished floor.

@@ -51,7 +51,8 @@ pub fn hindrance(plan: &Plan, way: &WayIn) -> String {
 
 /// How far one walks, through what and under what: `24' 3" on foot, through hinged door D5, under 6' 8"`.
 pub fn walk(plan: &Plan, walked: &Walked, system: System) -> String {
-    let mut said = format!("{} on foot", system.len(walked.length.round_to(Len::inches(1)), Precision::Tape));
+    let mut said =
+        format!("{} on foot", system.len(walked.length.round_to(Len::inches(1)), Precision::Tape));
     if !walked.doors.is_empty() {
         let doors: Vec<String> = walked.doors.iter().map(|id| element(plan, *id)).collect();
         said += &format!(", through {}", doors.join(", "));

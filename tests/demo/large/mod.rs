@@ -6,6 +6,7 @@ mod hall;
 mod north;
 mod south;
 
+use plan::detail::{Value, stair, wall};
 use plan::element::End;
 use plan::{ElementId, Plan};
 
@@ -45,6 +46,9 @@ pub fn plan() -> Plan {
     }
     east::add(&mut b);
     hall::add(&mut b);
+    b.state_all(&wall::TREATED_PLATE, Value::Word("treated wood"));
+    b.state_all(&wall::FIREBLOCKED, Value::Yes);
+    b.state_all(&stair::HANDRAIL, Value::Word("both sides"));
     b.done()
 }
 

@@ -1,8 +1,9 @@
 //! Long furred walls.
 
+use geometry::Seg;
 use measure::Len;
 use plan::detail::wall::FIREBLOCKED;
-use plan::{Body, State};
+use plan::{Body, ElementId, State};
 
 use crate::rules::rooms::words::{called, capital};
 use crate::{Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
@@ -44,37 +45,39 @@ const WHY: &str =
 
 fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
     let limit = sheet.book.len("fireblocking");
-    for wall in &sheet.facts.walls {
+    let mut long: Vec<(ElementId, Seg)> = Vec::new();
+    for wall in sheet.facts.walls.iter().filter(|w| w.line.len() > limit.value) {
         let Some(element) = sheet.plan().get(wall.id).filter(|e| e.state == State::New) else {
             continue;
         };
-        let Body::Furring(_) = &element.body else { continue };
-        if sheet.ask(element, &FIREBLOCKED).yes() == Some(true) {
-            continue;
+        let open = sheet.ask(element, &FIREBLOCKED).yes() != Some(true);
+        if open && matches!(element.body, Body::Furring(_)) {
+            long.push((wall.id, wall.line));
         }
-        let length = wall.line.len();
-        if length <= limit.value {
-            continue;
+    }
+    let longest = long.iter().map(|(_, line)| line.len()).max();
+    let Some(longest) = longest else { return };
+    let title = match long.as_slice() {
+        [(one, _)] => {
+            format!("{} needs fireblocking along its length", capital(&called(sheet, *one)))
         }
-        let title =
-            format!("{} needs fireblocking along its length", capital(&called(sheet, wall.id)));
-        let mut finding = Finding::new(
-            Severity::Advice,
-            limit.citation.clone(),
-            RULE.slug,
-            vec![wall.id],
-            Phrase::text(title),
-            WHY,
-        )
-        .figures(Quantity::Len(length), Quantity::Len(limit.value));
+        many => format!("{} runs of furring need fireblocking along their length", many.len()),
+    };
+    let about = long.iter().map(|(id, _)| *id).collect();
+    let citation = limit.citation.clone();
+    let mut finding =
+        Finding::new(Severity::Advice, citation, RULE.slug, about, Phrase::text(title), WHY)
+            .figures(Quantity::Len(longest), Quantity::Len(limit.value));
+    for (_, line) in long {
+        let length = line.len();
         let stretches = stretches(length, limit.value);
         for i in 1..stretches {
             let along = i64::from(length.units()) * i64::from(i) / i64::from(stretches);
             let along = Len::from_units(i32::try_from(along).unwrap_or(i32::MAX));
-            finding = finding.at(Place::Point(wall.line.point_at(along)));
+            finding = finding.at(Place::Point(line.point_at(along)));
         }
-        out.push(finding);
     }
+    out.push(finding);
 }
 
 /// How many stretches of at most `most` a length has.
