@@ -15,6 +15,7 @@ pub fn all() -> Vec<(&'static str, Plan)> {
         ("trouble-no-bedroom.ron", trouble::without_bedroom()),
         ("trouble-sprinklers.ron", trouble::with_sprinklers()),
         ("trouble-outlets.ron", trouble::outlets::plan()),
+        ("trouble-services.ron", trouble::services::plan()),
         ("trouble-stated.ron", trouble::stated::plan()),
         ("large.ron", large::plan()),
     ]

@@ -45,7 +45,7 @@ fn stated(b: &mut Build) {
         (&electrical::SOUNDS_TOGETHER, Value::Yes),
         (&electrical::ALARM_POWER, word("house wiring with battery")),
         (&heat::FUEL, word("natural gas")),
-        (&heat::VENT, word("natural draft")),
+        (&heat::VENT, word("draft hood")),
         (&heat::INPUT, Value::Number(50_000)),
         (&wall::FIREBLOCKED, Value::Yes),
         (&wall::TREATED_PLATE, word("treated wood")),

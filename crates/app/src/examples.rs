@@ -11,6 +11,7 @@ const PLANS: &[&str] = &[
     include_str!("../../../demo-plans/trouble-no-bedroom.ron"),
     include_str!("../../../demo-plans/trouble-sprinklers.ron"),
     include_str!("../../../demo-plans/trouble-outlets.ron"),
+    include_str!("../../../demo-plans/trouble-services.ron"),
     include_str!("../../../demo-plans/trouble-stated.ron"),
 ];
 

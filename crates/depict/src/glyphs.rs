@@ -194,6 +194,51 @@ fn parts(kind: ServiceKind) -> &'static [Part] {
             Line(&[(0.0, 0.0), (-0.3, 0.75), (-0.75, 0.3), (0.0, 0.0)]),
             Line(&[(0.0, 0.0), (0.3, -0.75), (0.75, -0.3), (0.0, 0.0)]),
         ],
+        // A valve whose seat is set by a spring: the bent stem.
+        ServiceKind::PressureReducer => &[
+            BOW,
+            Line(&[(0.0, 0.0), (0.0, 0.35), (-0.3, 0.5), (0.3, 0.7), (0.0, 0.85), (0.0, 1.0)]),
+        ],
+        // Two flaps one after the other.
+        ServiceKind::BackflowPreventer => &[
+            Loop(&[(-1.0, -0.5), (1.0, -0.5), (1.0, 0.5), (-1.0, 0.5)]),
+            Line(&[(-0.7, -0.5), (-0.1, 0.5)]),
+            Line(&[(0.1, -0.5), (0.7, 0.5)]),
+        ],
+        // A cap on a vent, with an arrow of air that goes in.
+        ServiceKind::AirAdmittanceValve => &[
+            Line(&[(-0.6, 1.0), (-0.6, 0.2), (0.6, 0.2), (0.6, 1.0)]),
+            Line(&[(0.0, 0.9), (0.0, -0.8)]),
+            Line(&[(-0.3, -0.4), (0.0, -0.8), (0.3, -0.4)]),
+        ],
+        // A flap that hangs in a pipe under its cover.
+        ServiceKind::BackwaterValve => &[
+            BOX,
+            Line(&[(-0.8, 0.0), (0.8, 0.0)]),
+            Line(&[(0.2, -0.6), (-0.25, 0.6)]),
+            Dot(0.2, -0.6, 0.16),
+        ],
+        // A hose that hangs into a pipe.
+        ServiceKind::Standpipe => {
+            &[Ring(0.0, -0.3, 0.6), Line(&[(0.0, -0.3), (0.0, 0.7), (0.3, 0.95), (0.8, 0.95)])]
+        }
+        // Blades across a frame, air out of it.
+        ServiceKind::SupplyRegister => &[
+            Loop(&[(-1.0, -0.6), (1.0, -0.6), (1.0, 0.2), (-1.0, 0.2)]),
+            Line(&[(-0.5, -0.6), (-0.5, 0.2)]),
+            Line(&[(0.0, -0.6), (0.0, 0.9)]),
+            Line(&[(0.5, -0.6), (0.5, 0.2)]),
+            Line(&[(-0.25, 0.6), (0.0, 0.9), (0.25, 0.6)]),
+        ],
+        // The same with a diagonal for the air that goes back.
+        ServiceKind::ReturnGrille => &[
+            Loop(&[(-1.0, -0.5), (1.0, -0.5), (1.0, 0.5), (-1.0, 0.5)]),
+            Line(&[(-1.0, -0.5), (1.0, 0.5)]),
+        ],
+        // A drum and its door.
+        ServiceKind::ClothesDryer => {
+            &[BOX, Ring(0.0, 0.0, 0.7), Ring(0.0, 0.0, 0.4), Line(&[(-1.0, 0.84), (1.0, 0.84)])]
+        }
     }
 }
 
@@ -210,6 +255,8 @@ pub(crate) fn is_true_size(kind: ServiceKind) -> bool {
             | ServiceKind::FloorDrain
             | ServiceKind::GasMeter
             | ServiceKind::Disconnect
+            | ServiceKind::BackwaterValve
+            | ServiceKind::ClothesDryer
     )
 }
 

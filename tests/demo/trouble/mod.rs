@@ -5,6 +5,7 @@ mod bedrooms;
 pub mod outlets;
 mod panels;
 mod rooms;
+pub mod services;
 pub mod stated;
 
 use geometry::Facing;

@@ -51,8 +51,6 @@ fn unfinished(b: &mut Build, walls: &[ElementId]) {
             (&stair::STRINGERS_BLOCKED, Value::No),
         ],
     );
-    let main = b.service(MainWaterValve, (0, 40), Facing::EAST);
-    state(b, main, &[(&plumbing::FULL_OPEN, Value::No)]);
     let panel = b.service(Panel, (0, 220), Facing::EAST);
     state(b, panel, &[(&electrical::DIRECTORY, Value::No), (&electrical::PANEL_FLOOR, Value::No)]);
     let furnace = b.service(Furnace, (220, 0), Facing::NORTH);
@@ -61,25 +59,11 @@ fn unfinished(b: &mut Build, walls: &[ElementId]) {
         furnace,
         &[
             (&heat::FUEL, Value::Word("natural gas")),
-            (&heat::VENT, Value::Word("natural draft")),
+            (&heat::VENT, Value::Word("draft hood")),
             (&heat::INPUT, Value::Number(200_000)),
             (&electrical::DISCONNECT, Value::Word("breaker out of sight")),
-            (&heat::BASE, Value::Word("gypsum board")),
-            (&heat::SEDIMENT_TRAP, Value::No),
-            (&heat::CONDENSATE, Value::Word("the floor or nowhere")),
-            (&heat::RETURN_DISTANCE, Value::Length(Len::sixty_fourths(7648))),
         ],
     );
-    let valve = b.service(GasValve, (250, 0), Facing::NORTH);
-    state(b, valve, &[(&plumbing::CONNECTOR, Value::Length(Len::sixty_fourths(4640)))]);
-    let sump = b.service(Sump, (120, 30), Facing::NORTH);
-    state(b, sump, &[(&plumbing::SEALED_LID, Value::No), (&plumbing::SUMP_CHECK, Value::No)]);
-    let ejector = b.service(Ejector, (160, 30), Facing::NORTH);
-    state(b, ejector, &[(&plumbing::EJECTOR_VALVES, Value::Word("none"))]);
-    let drain = b.service(FloorDrain, (180, 60), Facing::NORTH);
-    state(b, drain, &[(&plumbing::DRAIN_SEAL, Value::Word("nothing"))]);
-    let radon = b.service(RadonPipe, (30, 280), Facing::SOUTH);
-    state(b, radon, &[(&plumbing::RADON_LABEL, Value::No)]);
     let window = Window {
         well: Some(Well {
             width: inches(48),
@@ -169,15 +153,7 @@ fn finished(b: &mut Build, walls: &[ElementId]) {
     b.device(Receptacle, (1551, 7), Facing::WEST);
     b.furnishing("wash basin", (404, 60), Facing::SOUTH, (20, 16, 33));
     b.device(Receptacle, (1919, 20), Facing::WEST);
-    let fan = b.device(ExhaustFan, (1740, 200), Facing::SOUTH);
-    state(
-        b,
-        fan,
-        &[
-            (&heat::FAN_ENDS, Value::Word("into the joists, an attic or a crawl space")),
-            (&heat::FAN_RATE, Value::Number(49)),
-        ],
-    );
+    b.device(ExhaustFan, (1740, 200), Facing::SOUTH);
     // A water heater that takes its air through louvres from the next room.
     let heater = b.service(WaterHeater, (440, 0), Facing::NORTH);
     state(
@@ -185,13 +161,10 @@ fn finished(b: &mut Build, walls: &[ElementId]) {
         heater,
         &[
             (&heat::FUEL, Value::Word("natural gas")),
-            (&heat::VENT, Value::Word("natural draft")),
+            (&heat::VENT, Value::Word("draft hood")),
             (&heat::INPUT, Value::Number(40_000)),
-            (&heat::PAN, Value::Word("none")),
-            (&heat::RELIEF_PIPE, Value::Word("capped, threaded or reduced")),
-            (&heat::EXPANSION, Value::Word("closed supply, none")),
         ],
     );
-    b.state(bath, &room::COMBUSTION_AIR, Value::Word("two openings to the next room"));
-    b.state(bath, &room::AIR_OPENING, Value::Number(60));
+    b.state(bath, &heat::AIR_FROM, Value::Word("two openings to next room"));
+    b.state(bath, &heat::AIR_OPENING, Value::Number(60));
 }

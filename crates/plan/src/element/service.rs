@@ -38,6 +38,19 @@ pub enum ServiceKind {
     CoAlarm,
     /// A bath fan that blows outdoors.
     ExhaustFan,
+    /// A valve that brings the street's pressure down.
+    PressureReducer,
+    /// A device that keeps used water from flowing back.
+    BackflowPreventer,
+    /// A vent that lets air in and keeps sewer gas back.
+    AirAdmittanceValve,
+    /// A flap in the drain against a sewer that backs up.
+    BackwaterValve,
+    /// The receptor of a washer's or a pump's hose.
+    Standpipe,
+    SupplyRegister,
+    ReturnGrille,
+    ClothesDryer,
 }
 
 /// What a service point is fixed to.
@@ -103,7 +116,7 @@ impl ServicePoint {
 }
 
 impl ServiceKind {
-    pub const ALL: [ServiceKind; 24] = [
+    pub const ALL: [ServiceKind; 32] = [
         ServiceKind::MainWaterValve,
         ServiceKind::FixtureValve,
         ServiceKind::GasValve,
@@ -128,6 +141,14 @@ impl ServiceKind {
         ServiceKind::SmokeAlarm,
         ServiceKind::CoAlarm,
         ServiceKind::ExhaustFan,
+        ServiceKind::PressureReducer,
+        ServiceKind::BackflowPreventer,
+        ServiceKind::AirAdmittanceValve,
+        ServiceKind::BackwaterValve,
+        ServiceKind::Standpipe,
+        ServiceKind::SupplyRegister,
+        ServiceKind::ReturnGrille,
+        ServiceKind::ClothesDryer,
     ];
 
     /// Whether it is a thing of the finished room, on its wall or ceiling: too flat to stand in anyone's way, and
@@ -141,6 +162,8 @@ impl ServiceKind {
                 | ServiceKind::SmokeAlarm
                 | ServiceKind::CoAlarm
                 | ServiceKind::ExhaustFan
+                | ServiceKind::SupplyRegister
+                | ServiceKind::ReturnGrille
         )
     }
 
@@ -170,6 +193,14 @@ impl ServiceKind {
             ServiceKind::SmokeAlarm => "smoke alarm",
             ServiceKind::CoAlarm => "carbon monoxide alarm",
             ServiceKind::ExhaustFan => "exhaust fan",
+            ServiceKind::PressureReducer => "pressure reducer",
+            ServiceKind::BackflowPreventer => "backflow preventer",
+            ServiceKind::AirAdmittanceValve => "air admittance valve",
+            ServiceKind::BackwaterValve => "backwater valve",
+            ServiceKind::Standpipe => "standpipe",
+            ServiceKind::SupplyRegister => "supply register",
+            ServiceKind::ReturnGrille => "return grille",
+            ServiceKind::ClothesDryer => "clothes dryer",
         }
     }
 
@@ -199,6 +230,14 @@ impl ServiceKind {
             ServiceKind::Light => (Mount::Ceiling, 6, 6, 2, 90),
             ServiceKind::SmokeAlarm | ServiceKind::CoAlarm => (Mount::Ceiling, 6, 6, 2, 90),
             ServiceKind::ExhaustFan => (Mount::Ceiling, 10, 10, 6, 86),
+            ServiceKind::PressureReducer => (Mount::Wall, 5, 5, 8, 36),
+            ServiceKind::BackflowPreventer => (Mount::Wall, 10, 6, 6, 36),
+            ServiceKind::AirAdmittanceValve => (Mount::Wall, 3, 3, 5, 36),
+            ServiceKind::BackwaterValve => (Mount::Floor, 12, 16, 1, 0),
+            ServiceKind::Standpipe => (Mount::Wall, 9, 4, 8, 34),
+            ServiceKind::SupplyRegister => (Mount::Ceiling, 12, 6, 1, 91),
+            ServiceKind::ReturnGrille => (Mount::Wall, 14, 1, 8, 6),
+            ServiceKind::ClothesDryer => (Mount::Floor, 27, 30, 38, 0),
         }
     }
 }

@@ -4,7 +4,7 @@
 //! tests hold at least the four cases, named `clear_pass`, `clear_fail`, `at_the_limit` and `does_not_apply`;
 //! `tests/rule_files.rs` looks for them. A family's `mod.rs` lists its rules in `pub(super) const RULES`.
 
-mod access;
+pub(crate) mod access;
 mod bedroom;
 pub(crate) mod build;
 mod doors;

@@ -2,7 +2,7 @@
 //! the answer is assumed or missing, however many they are.
 
 use plan::detail::{Detail, Value};
-use plan::{Body, Element, ElementId, House, State};
+use plan::{Body, Element, House, State};
 
 use crate::answer::{Answer, state};
 use crate::rules::rooms::words::called;
@@ -128,9 +128,4 @@ pub(crate) fn fitting<'a>(
 ) -> impl Iterator<Item = &'a Element> + use<'a> {
     let elements = sheet.plan().elements().iter();
     elements.filter(move |e| e.stands() && detail.fits(&e.body))
-}
-
-/// The standing element with an id.
-pub(crate) fn standing<'a>(sheet: &Sheet<'a>, id: ElementId) -> Option<&'a Element> {
-    sheet.plan().get(id).filter(|e| e.stands())
 }

@@ -1,6 +1,6 @@
 //! Details of beams, ducts, pipes and soffits.
 
-use super::{Subject, yes_no};
+use super::{Subject, choice, yes_no};
 use crate::detail::Detail;
 use crate::element::{Body, OverheadKind};
 
@@ -15,4 +15,16 @@ pub const SOFFIT_FIREBLOCKED: Detail = yes_no(
     None,
 );
 
-pub(super) const ALL: &[&Detail] = &[&SOFFIT_FIREBLOCKED];
+const DUCT: Subject =
+    Subject::Element(|body| matches!(body, Body::Overhead(o) if o.kind == OverheadKind::Duct));
+
+pub const DUCT_MADE_OF: Detail = choice(
+    "duct-made-of",
+    DUCT,
+    "Made of",
+    "What is the duct made of?",
+    &["metal or flexible duct", "framing, return air", "framing, supply air"],
+    Some("metal or flexible duct"),
+);
+
+pub(super) const ALL: &[&Detail] = &[&SOFFIT_FIREBLOCKED, &DUCT_MADE_OF];

@@ -1,19 +1,34 @@
-//! Details of valves, drains, pits and bath fixtures.
+//! Details of valves, drains, pits and bath fixtures, and of the water that comes in.
 
-use super::{Subject, choice, is_service, length, yes_no};
-use crate::bounds::Bound;
-use crate::detail::{Detail, Value};
-use crate::element::ServiceKind;
 use measure::Len;
+
+use super::{Subject, choice, is_service, length, number, yes_no};
+use crate::bounds::{Bound, CountBound};
+use crate::detail::{Detail, Value};
+use crate::element::{Body, ServiceKind};
 
 const PIT: Subject =
     Subject::Element(|body| is_service(body, &[ServiceKind::Sump, ServiceKind::Ejector]));
-const SUMP: Subject = Subject::Element(|body| is_service(body, &[ServiceKind::Sump]));
 const EJECTOR: Subject = Subject::Element(|body| is_service(body, &[ServiceKind::Ejector]));
-const DRAIN: Subject = Subject::Element(|body| is_service(body, &[ServiceKind::FloorDrain]));
-const GAS_VALVE: Subject = Subject::Element(|body| is_service(body, &[ServiceKind::GasValve]));
+const HEATER: Subject = Subject::Element(|body| is_service(body, &[ServiceKind::WaterHeater]));
 const MAIN: Subject = Subject::Element(|body| is_service(body, &[ServiceKind::MainWaterValve]));
-const RADON: Subject = Subject::Element(|body| is_service(body, &[ServiceKind::RadonPipe]));
+const CLEANOUT: Subject = Subject::Element(|body| is_service(body, &[ServiceKind::Cleanout]));
+const DRAIN: Subject = Subject::Element(|body| is_service(body, &[ServiceKind::FloorDrain]));
+const STANDPIPE: Subject = Subject::Element(|body| is_service(body, &[ServiceKind::Standpipe]));
+const AIR_VALVE: Subject =
+    Subject::Element(|body| is_service(body, &[ServiceKind::AirAdmittanceValve]));
+const TUB: Subject = Subject::Element(|body| match body {
+    Body::Furnishing(f) => f.name.to_lowercase().contains("tub"),
+    _ => false,
+});
+
+const fn up_to(what: &'static str, feet: i32) -> Bound {
+    Bound { what, least: Len::ZERO, most: Len::feet_inches(feet, 0) }
+}
+
+const fn inches(n: i32) -> Option<Value> {
+    Some(Value::Length(Len::inches(n)))
+}
 
 pub const SEALED_LID: Detail = yes_no(
     "sealed-lid",
@@ -23,56 +38,189 @@ pub const SEALED_LID: Detail = yes_no(
     None,
 );
 
+pub const PIT_DEPTH: Detail =
+    length("pit-depth", PIT, "Pit depth", "How deep is the pit?", up_to("depth", 20), inches(24));
+
+pub const PIT_VENT: Detail =
+    yes_no("pit-vent", EJECTOR, "Vented", "Has the pit a vent of its own to the open air?", None);
+
 pub const EJECTOR_VALVES: Detail = choice(
     "ejector-valves",
     EJECTOR,
-    "Check and stop valve",
-    "Are there a check valve and a full-open valve in its pipe, and where?",
-    &["above the lid, in reach", "below the lid or out of reach", "none"],
-    Some("above the lid, in reach"),
+    "Valves",
+    "Which valves has the pump's pipe above the lid, within reach?",
+    &["check and full-open", "check alone", "none"],
+    None,
 );
 
-pub const SUMP_CHECK: Detail = yes_no(
-    "sump-check-valve",
-    SUMP,
-    "Check valve",
-    "Is there a check valve in the pipe of the pump?",
+pub const HEATER_PAN: Detail = choice(
+    "heater-pan",
+    HEATER,
+    "Pan",
+    "Does the water heater stand in a pan with a drain?",
+    &["pan with a drain", "pan without a drain", "none", "no tank"],
+    None,
+);
+
+pub const RELIEF_END: Detail = length(
+    "relief-end",
+    HEATER,
+    "Relief pipe end",
+    "How high above the finished floor or the receptor does the pipe of the relief valve end?",
+    up_to("height", 10),
+    inches(6),
+);
+
+pub const RELIEF_FALLS: Detail = yes_no(
+    "relief-falls",
+    HEATER,
+    "Relief pipe falls",
+    "Does the relief pipe fall all the way and end in the same room, without trap, valve or thread?",
     Some(Value::Yes),
 );
 
-pub const DRAIN_SEAL: Detail = choice(
+pub const EXPANSION: Detail = yes_no(
+    "expansion-tank",
+    HEATER,
+    "Expansion tank",
+    "Is there an expansion tank or the like on the cold pipe?",
+    None,
+);
+
+pub const STATIC_PRESSURE: Detail = number(
+    "water-pressure",
+    Subject::Site,
+    "Water pressure",
+    "What is the static pressure of the water that comes in?",
+    (CountBound { what: "pressure", least: 0, most: 500 }, "psi"),
+    None,
+);
+
+pub const MAIN_DRAINS: Detail = yes_no(
+    "main-valve-drains",
+    MAIN,
+    "Drains, full opening",
+    "Is the main valve a full-open one, with a way to drain the pipes behind it?",
+    Some(Value::Yes),
+);
+
+pub const DRAIN_PIPE: Detail = length(
+    "drain-pipe",
+    CLEANOUT,
+    "Pipe size",
+    "What is the nominal size of the drain that it opens?",
+    up_to("size", 4),
+    inches(4),
+);
+
+pub const PLUG_SIZE: Detail = length(
+    "cleanout-plug",
+    CLEANOUT,
+    "Cleanout size",
+    "What is the nominal size of the cleanout?",
+    up_to("size", 4),
+    inches(4),
+);
+
+pub const NEXT_CLEANOUT: Detail = length(
+    "next-cleanout",
+    CLEANOUT,
+    "To the next one",
+    "How far is it along the drain to the next cleanout?",
+    up_to("distance", 1000),
+    None,
+);
+
+pub const TRAP_SEAL: Detail = choice(
     "trap-seal",
     DRAIN,
-    "Seal kept by",
+    "Trap kept wet by",
     "What keeps the trap of the floor drain from drying out?",
-    &["used often", "trap primer", "barrier device", "nothing"],
-    Some("used often"),
+    &["a primer", "a barrier", "a deep seal", "nothing"],
+    None,
 );
 
-pub const CONNECTOR: Detail = length(
-    "connector",
-    GAS_VALVE,
-    "Connector",
-    "How long is the connector between the valve and the appliance?",
-    Bound { what: "length of the connector", least: Len::ZERO, most: Len::inches(240) },
-    Some(Value::Length(Len::inches(36))),
+pub const DRAIN_OUTLET: Detail = length(
+    "drain-outlet",
+    DRAIN,
+    "Outlet",
+    "What is the nominal size of the floor drain's outlet?",
+    up_to("size", 2),
+    inches(2),
 );
 
-pub const FULL_OPEN: Detail = yes_no(
-    "full-open",
-    MAIN,
-    "Full-open with drain",
-    "Is the main valve a full-open one, with a drain on the house side?",
+pub const STANDPIPE_HEIGHT: Detail = length(
+    "standpipe-height",
+    STANDPIPE,
+    "Above the trap",
+    "How high is the top of the standpipe above the weir of its trap?",
+    up_to("height", 20),
+    inches(30),
+);
+
+pub const AIR_VALVE_VENTS: Detail = choice(
+    "air-valve-vents",
+    AIR_VALVE,
+    "Vents",
+    "What does the air admittance valve vent?",
+    &["a fixture or a branch", "a stack", "a pit with a pump"],
+    Some("a fixture or a branch"),
+);
+
+pub const AIR_VALVE_ABOVE: Detail = length(
+    "air-valve-above",
+    AIR_VALVE,
+    "Above the drain",
+    "How high is it above the branch that it vents, or for a stack above the rim of the highest fixture?",
+    up_to("height", 30),
+    inches(6),
+);
+
+pub const AIR_VALVE_BREATHES: Detail = yes_no(
+    "air-valve-breathes",
+    AIR_VALVE,
+    "Gets air",
+    "Does room air get to it, through a louvred cover where it is in a wall?",
     Some(Value::Yes),
 );
 
-pub const RADON_LABEL: Detail = yes_no(
-    "radon-label",
-    RADON,
-    "Label in sight",
-    "Is the pipe labelled “Radon” where it can be seen on each floor?",
-    Some(Value::Yes),
+pub const BELOW_SEWER: Detail = yes_no(
+    "below-sewer",
+    Subject::Site,
+    "Below street sewer",
+    "Do fixtures of the basement lie below the next manhole cover of the street sewer?",
+    None,
 );
 
-pub(super) const ALL: &[&Detail] =
-    &[&SEALED_LID, &EJECTOR_VALVES, &SUMP_CHECK, &DRAIN_SEAL, &CONNECTOR, &FULL_OPEN, &RADON_LABEL];
+pub const WHIRLPOOL: Detail = choice(
+    "whirlpool-panel",
+    TUB,
+    "Pump and panel",
+    "Has the tub a pump, and how is the pump reached?",
+    &["no pump", "near panel of 12 in", "far panel of 12 in", "panel of 18 in", "no panel"],
+    Some("no pump"),
+);
+
+pub(super) const ALL: &[&Detail] = &[
+    &SEALED_LID,
+    &PIT_DEPTH,
+    &PIT_VENT,
+    &EJECTOR_VALVES,
+    &HEATER_PAN,
+    &RELIEF_END,
+    &RELIEF_FALLS,
+    &EXPANSION,
+    &STATIC_PRESSURE,
+    &MAIN_DRAINS,
+    &DRAIN_PIPE,
+    &PLUG_SIZE,
+    &NEXT_CLEANOUT,
+    &TRAP_SEAL,
+    &DRAIN_OUTLET,
+    &STANDPIPE_HEIGHT,
+    &AIR_VALVE_VENTS,
+    &AIR_VALVE_ABOVE,
+    &AIR_VALVE_BREATHES,
+    &BELOW_SEWER,
+    &WHIRLPOOL,
+];

@@ -1,7 +1,6 @@
 //! Details of rooms, stated at their tags.
 
-use super::{Subject, choice, number, yes_no};
-use crate::bounds::CountBound;
+use super::{Subject, yes_no};
 use crate::detail::Detail;
 use crate::element::Body;
 
@@ -23,31 +22,6 @@ pub const LAMPS: Detail = yes_no(
     None,
 );
 
-pub const COMBUSTION_AIR: Detail = choice(
-    "combustion-air",
-    ROOM,
-    "Combustion air",
-    "Where do the appliances of the room take the air that they burn with?",
-    &[
-        "the room itself",
-        "two openings to the next room",
-        "two openings outdoors",
-        "two level ducts outdoors",
-        "one opening outdoors",
-        "a fan",
-    ],
-    Some("the room itself"),
-);
-
-pub const AIR_OPENING: Detail = number(
-    "air-opening",
-    ROOM,
-    "Free area of each",
-    "What is the free area of each opening for combustion air? A louvre of wood lets a quarter of its face pass, one of metal three quarters.",
-    (CountBound { what: "free area", least: 0, most: 10_000 }, "sq in"),
-    None,
-);
-
 pub const HEATED: Detail = yes_no(
     "heated",
     ROOM,
@@ -56,5 +30,4 @@ pub const HEATED: Detail = yes_no(
     None,
 );
 
-pub(super) const ALL: &[&Detail] =
-    &[&MECHANICAL_AIR, &LAMPS, &COMBUSTION_AIR, &AIR_OPENING, &HEATED];
+pub(super) const ALL: &[&Detail] = &[&MECHANICAL_AIR, &LAMPS, &HEATED];

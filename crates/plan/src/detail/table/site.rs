@@ -75,17 +75,7 @@ pub const SEISMIC_CATEGORY: Detail = choice(
     None,
 );
 
-pub const AIR_CHANGE: Detail = number(
-    "air-change",
-    OF,
-    "Air change",
-    "How often does the air of the house change in an hour, by a test, in hundredths: 40 for 0.40?",
-    (CountBound { what: "air change", least: 1, most: 500 }, "hundredths"),
-    None,
-);
-
 pub(super) const ALL: &[&Detail] = &[
-    &AIR_CHANGE,
     &CLIMATE_ZONE,
     &YEAR_BUILT,
     &ATTACHED_GARAGE,

@@ -39,6 +39,7 @@ words! {
         MainWaterValve, FixtureValve, GasValve, Damper, Cleanout, FloorDrain, Sump, Ejector,
         JunctionBox, Panel, Disconnect, Furnace, WaterHeater, WaterMeter, GasMeter, RadonPipe,
         AirFilter, HoseBibValve, Receptacle, Switch, Light, SmokeAlarm, CoAlarm, ExhaustFan,
+        PressureReducer, BackflowPreventer, AirAdmittanceValve, BackwaterValve, Standpipe, SupplyRegister, ReturnGrille, ClothesDryer,
     }
     RoomUse = model::RoomUse {
         Bedroom, Office, Den, FamilyRoom, Bath, Laundry, Closet, Hall, Storage, Mechanical,

@@ -11,7 +11,7 @@ use crate::rules::rooms::words::called;
 use crate::{Finding, Sheet};
 
 /// In a standing house, what stands there already may stay as it is where it was allowed when it was built.
-pub(super) fn unless_existing(sheet: &Sheet<'_>, finding: Finding) -> Finding {
+pub(crate) fn unless_existing(sheet: &Sheet<'_>, finding: Finding) -> Finding {
     let existing = |id: &ElementId| {
         sheet.plan().get(*id).is_some_and(|element| element.state == State::Existing)
     };

@@ -19,7 +19,7 @@ mod gas_valve_distance;
 mod hose_bib_valve_access;
 mod in_floor;
 mod in_room;
-mod judge;
+pub(crate) mod judge;
 mod junction_box_access;
 mod keep;
 mod panel;

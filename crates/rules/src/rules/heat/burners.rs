@@ -3,7 +3,7 @@
 use std::collections::BTreeMap;
 
 use plan::detail::heat::{FUEL, INPUT, VENT};
-use plan::element::{RoomUse, ServiceKind};
+use plan::element::ServiceKind;
 use plan::{Element, ElementId};
 use space::{Room, RoomIndex};
 
@@ -99,9 +99,4 @@ fn joined_rooms(sheet: &Sheet<'_>) -> Vec<RoomIndex> {
         }
     }
     root
-}
-
-/// Whether a use is one that no such appliance may stand in.
-pub(crate) fn forbidden(room_use: RoomUse) -> bool {
-    matches!(room_use, RoomUse::Bedroom | RoomUse::Bath | RoomUse::Closet)
 }

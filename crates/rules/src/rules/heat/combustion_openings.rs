@@ -1,7 +1,9 @@
 //! Openings for combustion air that are too small.
 
 use plan::Element;
-use plan::detail::room::{AIR_OPENING, COMBUSTION_AIR};
+use plan::detail::heat::{
+    AIR_FAN, AIR_FROM, AIR_INTAKE, AIR_LOUVRE, AIR_OPENING, AIR_PLACED, AIR_SIDE,
+};
 
 use super::burners::{Burners, burners};
 use crate::answer::Answer;
@@ -15,26 +17,28 @@ pub(crate) const RULE: Rule = Rule {
     page: "\
 What
 Each of two openings to another room has 1 sq in of free area for each 1,000 BTU/h of all appliances, and at least 100 sq in;
-one begins within 12 in of the top and one within 12 in of the bottom of the room, and none is narrower than 3 in. Each of two
-openings straight outdoors, or by upright ducts, has 1 sq in for each 4,000 BTU/h; by level ducts 1 sq in for each 2,000. One
-opening outdoors, high up, has 1 sq in for each 3,000 and no less than the vent connectors together.
+openings to another level together 2 sq in for each 1,000. Each of two openings straight outdoors, or by upright ducts, has
+1 sq in for each 4,000 BTU/h; by level ducts 1 sq in for each 2,000. One opening outdoors, high up, has 1 sq in for each
+3,000 and no less than the vent connectors together. Two openings begin within 12 in of the top and of the bottom, none is
+narrower than 3 in, an intake outdoors is 12 in above the ground. A fan brings 0.35 cfm for each 1,000 BTU/h.
 
 Why
 A closed door must not choke the burner.
 
 Source
-IRC G2407.5.3.1, G2407.6.1, G2407.6.2, G2407.10 (IFGC 304.5 to 304.10): 2018 to 2024.
+IRC G2407.5.3, G2407.6, G2407.9 to G2407.11 (IFGC 304.5 to 304.11): 2018 to 2024.
 
 How it is measured
-From what is stated at the tag of the room: where the air comes from, and the free area of each opening. A louvre of wood
-counts a quarter of its face, one of metal three quarters, where the maker gives no free area. Inputs as stated; rounded up.
+From what is stated at the tag of the room: where the air comes from, the area of each opening across its face, and what is
+before it. A louvre of wood lets a quarter of its face pass, one of metal three quarters. Inputs as stated; what is asked for
+is rounded up, what there is rounded down.
 
 Cannot see
-Where the openings are, their screens, and whether the next room is large enough itself. A fan gives 0.35 cu ft a minute for
-each 1,000 BTU/h, interlocked.
+Screens, the vent connectors, whether the next room is large enough itself, and the interlock of a fan.
 
 Exceptions
-Rooms that hold air enough: see the rule on room volume.
+Rooms that hold air enough: see the rule on room volume. A maker's free area of a louvre: enter it with nothing before the
+opening.
 
 Remedies
 Larger or further louvres; ducts from outdoors; a direct-vent appliance. Licensed work.
@@ -42,9 +46,16 @@ Larger or further louvres; ducts from outdoors; a direct-vent appliance. License
     cites: &[
         "combustion-indoor",
         "combustion-indoor-least",
+        "combustion-level",
         "combustion-outdoor-two",
         "combustion-outdoor-level",
         "combustion-outdoor-one",
+        "combustion-fan",
+        "combustion-metal",
+        "combustion-wood",
+        "combustion-side",
+        "combustion-placed",
+        "combustion-intake",
     ],
     check,
     remedies: None,
@@ -55,74 +66,138 @@ const WHY: &str = "A closed door must not choke the burner.";
 fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
     for group in burners(sheet) {
         let Some(tag) = group.tag(sheet).and_then(|id| sheet.plan().get(id)) else { continue };
-        let Some((slug, per, least)) = demand(sheet, &sheet.ask(tag, &COMBUSTION_AIR)) else {
+        let from = sheet.ask(tag, &AIR_FROM);
+        if from.is(&["the room"]) {
             continue;
+        }
+        let near = Near { sheet, group: &group, tag };
+        out.extend(if from.is(&["a fan"]) { near.fan() } else { near.openings(&from) });
+        near.made(&from, out);
+    }
+}
+
+/// A group of appliances and the tag at which their air is stated.
+struct Near<'s, 'a> {
+    sheet: &'s Sheet<'a>,
+    group: &'s Burners<'a>,
+    tag: &'s Element,
+}
+
+impl Near<'_, '_> {
+    fn count(&self, slug: &str) -> u64 {
+        match self.sheet.book.entry(slug).map(|(_, clause)| clause.figure) {
+            Some(crate::Figure::Count(n)) => u64::from(n),
+            _ => 0,
+        }
+    }
+
+    /// The limit that a way of getting air follows, how many BTU/h one square inch serves, and the least area.
+    fn demand(&self, from: &Answer) -> Option<(&'static str, u64, u64)> {
+        let (slug, least) = match from.word()? {
+            "two openings to next room" => {
+                ("combustion-indoor", self.count("combustion-indoor-least"))
+            }
+            "openings to another level" => ("combustion-level", 0),
+            "two openings outdoors" => ("combustion-outdoor-two", 0),
+            "two level ducts outdoors" => ("combustion-outdoor-level", 0),
+            "one opening outdoors" => ("combustion-outdoor-one", 0),
+            _ => return None,
         };
-        out.extend(judge(sheet, &group, tag, (slug, per, least)));
+        Some((slug, self.count(slug).max(1), least))
     }
-}
 
-/// The limit that a way of getting air follows, how many BTU/h one square inch serves, and the least free area.
-fn demand(sheet: &Sheet<'_>, air: &Answer) -> Option<(&'static str, u64, u64)> {
-    let count = |slug| u64::from(sheet.book.count(slug).value);
-    let (slug, least) = match air.word()? {
-        "two openings to the next room" => ("combustion-indoor", count("combustion-indoor-least")),
-        "two openings outdoors" => ("combustion-outdoor-two", 0),
-        "two level ducts outdoors" => ("combustion-outdoor-level", 0),
-        "one opening outdoors" => ("combustion-outdoor-one", 0),
-        _ => return None,
-    };
-    Some((slug, count(slug), least))
-}
-
-fn judge(
-    sheet: &Sheet<'_>,
-    group: &Burners<'_>,
-    tag: &Element,
-    (slug, per, least): (&'static str, u64, u64),
-) -> Option<Finding> {
-    let room = group.rooms.first()?;
-    let free = sheet.ask(tag, &AIR_OPENING);
-    let unknown = group.appliances.iter().find(|b| b.input.value.is_none());
-    let required = group.input().map(|input| input.div_ceil(per).max(least));
-    if let (Some(free), Some(required)) = (free.number(), required)
-        && u64::from(free) >= required
-    {
-        return None;
+    fn openings(&self, from: &Answer) -> Option<Finding> {
+        let (slug, per, least) = self.demand(from)?;
+        let face = self.sheet.ask(self.tag, &AIR_OPENING);
+        let louvre = self.sheet.ask(self.tag, &AIR_LOUVRE);
+        let percent = match louvre.word() {
+            Some("metal louvre") => self.count("combustion-metal"),
+            Some("wood louvre") => self.count("combustion-wood"),
+            _ => 100,
+        };
+        let free = face.number().map(|n| u64::from(n) * percent / 100);
+        let required = self.group.input().map(|input| input.div_ceil(per).max(least));
+        if let (Some(free), Some(required)) = (free, required)
+            && free >= required
+        {
+            return None;
+        }
+        let measured = match free {
+            Some(n) => format!("{n} sq in free"),
+            None => "not stated".to_owned(),
+        };
+        let asked = match required {
+            Some(n) => format!("{n} sq in free"),
+            None => format!("1 sq in for each {per} BTU/h"),
+        };
+        Some(self.finding(slug, measured, asked).resting_on(&face).resting_on(&louvre))
+            .map(|finding| self.resting_on_inputs(finding))
     }
-    let measured = match free.number() {
-        Some(n) => format!("{n} sq in"),
-        None => "not stated".to_owned(),
-    };
-    let asked = match required {
-        Some(n) => format!("{n} sq in each"),
-        None => format!("1 sq in for each {per} BTU/h"),
-    };
-    let title = format!("The openings for combustion air of {} are too small", room_called(room));
-    let title = match (free.number(), required) {
-        (Some(_), Some(_)) => title,
-        _ => format!(
-            "{}: the openings for combustion air can't be judged yet",
-            capital(&room_called(room))
-        ),
-    };
-    let mut about = group.ids();
-    about.push(tag.id);
-    let finding = Finding::new(
-        Severity::Correction,
-        sheet.book.cite(slug),
-        RULE.slug,
-        about,
-        Phrase::text(title),
-        WHY,
-    )
-    .figures(Quantity::Words(measured), Quantity::Words(asked))
-    .at(Place::Point(room.label_at))
-    .resting_on(&free);
-    Some(match unknown {
-        Some(burner) => finding.resting_on(&burner.input),
-        None => finding,
-    })
+
+    fn fan(&self) -> Option<Finding> {
+        let rate = self.sheet.ask(self.tag, &AIR_FAN);
+        let hundredths = self.count("combustion-fan");
+        let required = self.group.input().map(|input| (input * hundredths).div_ceil(100_000));
+        if let (Some(rate), Some(required)) = (rate.number(), required)
+            && u64::from(rate) >= required
+        {
+            return None;
+        }
+        let measured = rate.number().map_or("not stated".to_owned(), |n| format!("{n} cfm"));
+        let asked = match required {
+            Some(n) => format!("{n} cfm"),
+            None => format!("0.{hundredths} cfm for each 1,000 BTU/h"),
+        };
+        let finding = self.finding("combustion-fan", measured, asked).resting_on(&rate);
+        Some(self.resting_on_inputs(finding))
+    }
+
+    /// How the openings are made: their least side, where they begin, how high an intake is.
+    fn made(&self, from: &Answer, out: &mut Vec<Finding>) {
+        let ask = |detail| self.sheet.ask(self.tag, detail);
+        let outdoors = from.word().is_some_and(|word| word.contains("outdoors"));
+        for (answer, slug, asked) in [
+            (ask(&AIR_SIDE), "combustion-side", true),
+            (ask(&AIR_INTAKE), "combustion-intake", outdoors),
+        ] {
+            let limit = self.sheet.book.length(slug);
+            if asked && let Some(len) = answer.len().filter(|len| *len < limit) {
+                let mut finding = self.finding(slug, String::new(), String::new());
+                finding.measured = Some(Quantity::Len(len));
+                finding.required = Some(Quantity::Len(limit));
+                out.push(finding.resting_on(&answer));
+            }
+        }
+        let placed = ask(&AIR_PLACED);
+        if placed.yes() == Some(false) {
+            let (no, yes) = ("no".to_owned(), "within 12 in of top and bottom".to_owned());
+            out.push(self.finding("combustion-placed", no, yes).resting_on(&placed));
+        }
+    }
+
+    fn finding(&self, slug: &'static str, measured: String, asked: String) -> Finding {
+        let room = self.group.rooms.first();
+        let name = room.map_or_else(String::new, |room| capital(&room_called(room)));
+        let title = match measured.as_str() {
+            "not stated" => format!("{name}: the openings for combustion air can't be judged yet"),
+            _ => format!("{name}: the openings for combustion air don't serve"),
+        };
+        let mut about = self.group.ids();
+        about.push(self.tag.id);
+        let citation = self.sheet.book.cite(slug);
+        let severity = Severity::Correction;
+        let finding = Finding::new(severity, citation, RULE.slug, about, Phrase::text(title), WHY)
+            .figures(Quantity::Words(measured), Quantity::Words(asked));
+        match room {
+            Some(room) => finding.at(Place::Point(room.label_at)),
+            None => finding,
+        }
+    }
+
+    fn resting_on_inputs(&self, finding: Finding) -> Finding {
+        let open = self.group.appliances.iter().find(|b| b.input.value.is_none());
+        open.map_or(finding.clone(), |burner| finding.resting_on(&burner.input))
+    }
 }
 
 #[cfg(test)]
@@ -134,75 +209,110 @@ mod tests {
     use plan::element::{RoomUse, ServiceKind};
 
     use super::*;
-    use crate::testing::{Sample, at};
+    use crate::testing::{Sample, at, inch};
 
     const SLUG: &str = "combustion-openings";
 
-    /// A utility room with a furnace of 150,000 BTU/h, air from these openings of this free area.
-    fn utility(air: &'static str, free: u32) -> Sample {
+    /// A utility room with a furnace of this input, air from these openings of this area with nothing before them.
+    fn with_input(input: u32, from: &'static str, area: u32) -> Sample {
         Sample::room(120.0, 120.0)
             .service(ServiceKind::Furnace, at(60.0, 0.0), Facing::NORTH)
             .state(&FUEL, Value::Word("natural gas"))
-            .state(&VENT, Value::Word("natural draft"))
-            .state(&INPUT, Value::Number(150_000))
+            .state(&VENT, Value::Word("draft hood"))
+            .state(&INPUT, Value::Number(input))
             .tag(at(60.0, 100.0), "Utility", RoomUse::Mechanical)
-            .state(&COMBUSTION_AIR, Value::Word(air))
-            .state(&AIR_OPENING, Value::Number(free))
+            .state(&AIR_FROM, Value::Word(from))
+            .state(&AIR_OPENING, Value::Number(area))
+            .state(&AIR_LOUVRE, Value::Word("nothing"))
+    }
+
+    fn utility(from: &'static str, area: u32) -> Sample {
+        with_input(150_000, from, area)
     }
 
     #[test]
     fn clear_pass() {
-        utility("two openings to the next room", 200).expect_none(SLUG);
+        utility("two openings to next room", 200).expect_none(SLUG);
     }
 
     #[test]
     fn clear_fail() {
         for edition in Edition::ALL {
-            utility("two openings to the next room", 60)
+            utility("two openings to next room", 60)
                 .edition(edition)
-                .expect(SLUG, &["correction, measured 60 sq in, required 150 sq in each"]);
+                .expect(SLUG, &["correction, measured 60 sq in free, required 150 sq in free"]);
         }
     }
 
     #[test]
     fn at_the_limit() {
-        // 150,000 BTU/h: T3 of the fact sheet, 1 sq in for each 1,000, 4,000, 2,000 and 3,000.
-        for (air, least) in [
-            ("two openings to the next room", 150),
+        // 150,000 BTU/h: T3 of the fact sheet, 1 sq in for each 1,000, 500, 4,000, 2,000 and 3,000.
+        for (from, least) in [
+            ("two openings to next room", 150),
+            ("openings to another level", 300),
             ("two openings outdoors", 38),
             ("two level ducts outdoors", 75),
             ("one opening outdoors", 50),
         ] {
-            utility(air, least).expect_none(SLUG);
-            assert_eq!(utility(air, least - 1).findings(SLUG).len(), 1, "{air}");
+            utility(from, least).expect_none(SLUG);
+            assert_eq!(utility(from, least - 1).findings(SLUG).len(), 1, "{from}");
         }
     }
 
     #[test]
     fn an_indoor_opening_has_at_least_100_square_inches() {
-        let small = |free| {
-            let room = utility("two openings to the next room", free);
-            let furnace = room.plan_elements().find(|e| e.name().starts_with('S')).cloned();
-            let mut furnace = furnace.expect("a furnace");
-            furnace.details.set(&INPUT, Some(Value::Number(40_000)));
-            room.edit(&plan::Edit::Replace(furnace))
-        };
+        let small = |area| with_input(40_000, "two openings to next room", area);
         small(100).expect_none(SLUG);
-        small(99).expect(SLUG, &["correction, measured 99 sq in, required 100 sq in each"]);
+        small(99).expect(SLUG, &["correction, measured 99 sq in free, required 100 sq in free"]);
+    }
+
+    #[test]
+    fn a_louvre_lets_a_part_of_its_face_pass() {
+        // Metal three quarters: 200 of 200 sq in give 150. Wood a quarter: 600 give 150.
+        let louvre = |area, kind| {
+            utility("two openings to next room", area).state(&AIR_LOUVRE, Value::Word(kind))
+        };
+        louvre(200, "metal louvre").expect_none(SLUG);
+        louvre(199, "metal louvre")
+            .expect(SLUG, &["correction, measured 149 sq in free, required 150 sq in free"]);
+        louvre(600, "wood louvre").expect_none(SLUG);
+        // T3: a door of 24 by 78 in, louvred in wood all over, gives 468 sq in: 234 for each of two halves.
+        assert_eq!(24 * 78 * 25 / 100, 468);
+        assert_eq!(louvre(599, "wood louvre").findings(SLUG).len(), 1);
+    }
+
+    #[test]
+    fn a_fan_is_held_to_its_rate() {
+        // 0.35 cfm for each 1,000 BTU/h: 52.5 for 150,000.
+        let fan = |rate| utility("a fan", 0).state(&AIR_FAN, Value::Number(rate));
+        fan(53).expect_none(SLUG);
+        fan(52).expect(SLUG, &["correction, measured 52 cfm, required 53 cfm"]);
+    }
+
+    #[test]
+    fn openings_are_wide_enough_high_and_low_and_above_the_snow() {
+        let good = || utility("two openings outdoors", 40);
+        let side = |len| good().state(&AIR_SIDE, Value::Length(len));
+        side(inch(3.0)).expect_none(SLUG);
+        side(inch(3.0) - measure::Len::UNIT)
+            .expect(SLUG, &["correction, measured 2 15/16\", required 3\""]);
+        let intake = |len| good().state(&AIR_INTAKE, Value::Length(len));
+        intake(inch(12.0)).expect_none(SLUG);
+        assert_eq!(intake(inch(11.0)).findings(SLUG).len(), 1);
+        assert_eq!(good().state(&AIR_PLACED, Value::No).findings(SLUG).len(), 1);
     }
 
     #[test]
     fn what_is_not_stated_is_asked_for() {
         let bare = utility("two openings outdoors", 40).tune(|e| e.details.set(&AIR_OPENING, None));
-        bare.expect(SLUG, &["verify, measured not stated, required 38 sq in each"]);
+        bare.expect(SLUG, &["verify, measured not stated, required 38 sq in free"]);
     }
 
     #[test]
     fn does_not_apply() {
-        utility("the room itself", 0).expect_none(SLUG);
-        utility("a fan", 0).expect_none(SLUG);
+        utility("the room", 0).expect_none(SLUG);
         Sample::with_room(RoomUse::Mechanical)
-            .state(&COMBUSTION_AIR, Value::Word("one opening outdoors"))
+            .state(&AIR_FROM, Value::Word("one opening outdoors"))
             .expect_none(SLUG);
     }
 }

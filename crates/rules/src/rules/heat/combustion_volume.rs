@@ -1,8 +1,7 @@
 //! A room that is too small for what burns in it.
 
 use plan::detail::Value;
-use plan::detail::room::COMBUSTION_AIR;
-use plan::detail::site::AIR_CHANGE;
+use plan::detail::heat::{AIR_CHANGE, AIR_FROM};
 
 use super::burners::{Burners, burners};
 use crate::answer::state;
@@ -41,15 +40,20 @@ Remedies
 Openings to a larger room or outdoors, sized by the rule on combustion openings; a direct-vent appliance; a larger room.
 Licensed work.
 ",
-    cites: &["combustion-volume", "combustion-volume-natural", "combustion-volume-fan"],
+    cites: &[
+        "combustion-volume",
+        "combustion-known",
+        "combustion-known-fan",
+        "combustion-known-most",
+    ],
     check,
     remedies: Some(|finding, sheet| {
         let tags = finding.elements.iter().copied().filter(|id| {
             let body = sheet.plan().get(*id).map(|e| &e.body);
             matches!(body, Some(plan::Body::RoomTag(_)))
         });
-        let other = Value::Word("two openings to the next room");
-        tags.map(|tag| state(sheet, &[tag], &COMBUSTION_AIR, other)).collect()
+        let other = Value::Word("two openings to next room");
+        tags.map(|tag| state(sheet, &[tag], &AIR_FROM, other)).collect()
     }),
 };
 
@@ -59,8 +63,8 @@ const WHY: &str =
 fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
     for group in burners(sheet) {
         let tag = group.tag(sheet).and_then(|id| sheet.plan().get(id));
-        let air = tag.map(|tag| sheet.ask(tag, &COMBUSTION_AIR));
-        if air.is_some_and(|a| !a.is(&["the room itself"])) {
+        let air = tag.map(|tag| sheet.ask(tag, &AIR_FROM));
+        if air.is_some_and(|a| !a.is(&["the room"])) {
             continue;
         }
         out.extend(judge(sheet, &group));
@@ -122,16 +126,16 @@ fn required(sheet: &Sheet<'_>, group: &Burners<'_>) -> (u64, &'static str) {
         let per = u64::from(sheet.book.count("combustion-volume").value);
         return ((group.input().unwrap_or(0) * per).div_ceil(1_000), "combustion-volume");
     };
-    // A change of more than 0.60 is not counted on.
-    let hundredths = hundredths.min(60);
     let count = |slug| u64::from(sheet.book.count(slug).value);
-    let (natural, fan) = (count("combustion-volume-natural"), count("combustion-volume-fan"));
+    // A larger change is not counted on.
+    let hundredths = hundredths.min(count("combustion-known-most"));
+    let (natural, fan) = (count("combustion-known"), count("combustion-known-fan"));
     let each = |b: &super::burners::Burner<'_>| {
         let per = if b.vent.is(&["fan-assisted"]) { fan } else { natural };
         u64::from(b.input.number().unwrap_or(0)) * per
     };
     let all: u64 = group.appliances.iter().map(each).sum();
-    ((all * 100).div_ceil(hundredths * 1_000), "combustion-volume-natural")
+    ((all * 100).div_ceil(hundredths * 1_000), "combustion-known")
 }
 
 #[cfg(test)]
@@ -155,7 +159,7 @@ mod tests {
     fn gas(sample: Sample, input: u32) -> Sample {
         sample
             .state(&FUEL, Value::Word("natural gas"))
-            .state(&VENT, Value::Word("natural draft"))
+            .state(&VENT, Value::Word("draft hood"))
             .state(&INPUT, Value::Number(input))
     }
 

@@ -1,104 +1,116 @@
-//! Valves of an ejector.
+//! The valves of an ejector.
 
-use plan::detail::Value;
 use plan::detail::plumbing::EJECTOR_VALVES;
+use plan::element::ServiceKind;
 
-use crate::rules::stated::{Demand, fitting, judge, state_all};
-use crate::{Finding, Group, Quantity, Rule, Sheet};
+use super::told::{self, Demand, Good};
+use crate::{Finding, Group, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "ejector-valves",
     group: Group::Heat,
-    title: "Valves of an ejector",
+    title: "Valves of a sewage ejector",
     page: "\
 What
-The pipe of an ejector has a check valve and a full-open valve on its outlet side, where both can be reached.
+The pipe of a sewage ejector has a check valve and a full-open valve, above the cover and within reach.
 
 Why
-Without them the pump lifts the same sewage again, and can't be taken out.
+Without the valves the pump can't be taken out before the whole pipe runs back into the pit.
 
 Source
-IRC P3007.2 (all editions).
+IRC P3007.2; some places ask for the check valve alone in a one-family house.
 
 How it is measured
-By what is stated of it. Until it is stated, the usual is assumed and nothing is said.
+By what is stated of a new ejector; until then it is asked for.
 
 Cannot see
-The pipe.
+The size of the pipe and how it joins the drain.
 
 Exceptions
-Grinder pumps that serve one fixture and have their own.
+What is there already in a standing house.
 
 Remedies
-Both valves above the lid.
+Both valves, with unions.
 ",
     cites: &["ejector-valves"],
     check,
-    remedies: Some(|finding, sheet| state_all(finding, sheet, &EJECTOR_VALVES, Value::Word("above the lid, in reach"))),
+    remedies: Some(|finding, sheet| told::remedies(finding, sheet, DEMANDS)),
 };
 
+const WHY: &str =
+    "Without the valves the pump can't be taken out before the whole pipe runs back into the pit.";
+
+const DEMANDS: &[Demand] = &[Demand {
+    rule: RULE.slug,
+    limit: "ejector-valves",
+    detail: &EJECTOR_VALVES,
+    good: Good::Words(&["check and full-open"]),
+    fails: "lacks a valve on its pipe",
+    why: WHY,
+    asks: true,
+}];
+
 fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
-    let demand = Demand {
-        rule: RULE.slug,
-        detail: &EJECTOR_VALVES,
-        fault: "Ejector without valves in reach",
-        many: "ejectors",
-        why: "Without them the pump lifts the same sewage again, and can't be taken out.",
-        required: Quantity::Words("both, in reach".to_owned()),
-        advice: false,
-    };
-    let elements = fitting(sheet, &EJECTOR_VALVES);
-    judge(sheet, out, &sheet.book.cite("ejector-valves"), &demand, elements, |a| {
-        a.is(&["above the lid, in reach"])
-    });
+    for demand in DEMANDS {
+        told::check(sheet, out, demand, told::of_kind(sheet, ServiceKind::Ejector));
+    }
 }
 
 #[cfg(test)]
 mod tests {
+    use geometry::Facing;
     use plan::Edition;
-    use plan::element::ServiceKind;
+    use plan::detail::Value;
 
     use super::*;
-    use crate::testing::Sample;
+    use crate::testing::{Sample, at};
 
     const SLUG: &str = "ejector-valves";
 
-    fn sample() -> Sample {
-        Sample::with(ServiceKind::Ejector)
+    fn thing() -> Sample {
+        Sample::room(144.0, 120.0)
+            .service(ServiceKind::Ejector, at(72.0, 0.0), Facing::NORTH)
+            .fresh()
+    }
+
+    /// Everything that is asked for is stated.
+    fn good() -> Sample {
+        thing().state(&EJECTOR_VALVES, Value::Word("check and full-open"))
     }
 
     #[test]
     fn clear_pass() {
-        sample().state(&EJECTOR_VALVES, Value::Word("above the lid, in reach")).expect_none(SLUG);
+        good().expect_none(SLUG);
     }
 
     #[test]
     fn clear_fail() {
         for edition in Edition::ALL {
-            let wrong = sample().edition(edition).state(&EJECTOR_VALVES, Value::Word("none"));
-            wrong.expect(SLUG, &["correction, measured none, required both, in reach"]);
+            let sample = good().edition(edition).state(&EJECTOR_VALVES, Value::Word("none"));
+            sample
+                .expect(SLUG, &["correction, measured valves: none, required check and full-open"]);
         }
     }
 
     #[test]
     fn at_the_limit() {
-        // Each word on its side of the line.
-        for good in ["above the lid, in reach"] {
-            sample().state(&EJECTOR_VALVES, Value::Word(good)).expect_none(SLUG);
-        }
-        for bad in ["below the lid or out of reach", "none"] {
-            assert_eq!(sample().state(&EJECTOR_VALVES, Value::Word(bad)).findings(SLUG).len(), 1);
-        }
+        good().state(&EJECTOR_VALVES, Value::Word("check and full-open")).expect_none(SLUG);
+        assert_eq!(good().state(&EJECTOR_VALVES, Value::Word("none")).findings(SLUG).len(), 1);
+    }
+
+    #[test]
+    fn what_is_not_stated_is_asked_for_where_it_is_new() {
+        let unstated = thing();
+        unstated.expect(SLUG, &["verify, measured not stated, required check and full-open"]);
+        assert_eq!(unstated.remedies(SLUG).len(), 1);
+        unstated.existing().expect_none(SLUG);
     }
 
     #[test]
     fn does_not_apply() {
-        Sample::room(144.0, 120.0).expect_none(SLUG);
-    }
-
-    #[test]
-    fn stating_it_is_the_remedy() {
-        let wrong = sample().state(&EJECTOR_VALVES, Value::Word("none"));
-        assert_eq!(wrong.remedies(SLUG).len(), 1);
+        Sample::room(144.0, 120.0)
+            .service(ServiceKind::Panel, at(72.0, 0.0), Facing::NORTH)
+            .fresh()
+            .expect_none(SLUG);
     }
 }

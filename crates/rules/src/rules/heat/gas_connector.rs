@@ -1,99 +1,133 @@
-//! Connector of a gas appliance.
+//! The flexible connector of a gas appliance.
 
-use plan::detail::plumbing::CONNECTOR;
+use plan::detail::heat::{CONNECTOR, CONNECTOR_HIDDEN};
 
-use crate::rules::stated::{Demand, fitting, judge};
-use crate::{Finding, Group, Quantity, Rule, Sheet};
+use super::told::{self, Demand, Good};
+use crate::{Finding, Group, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "gas-connector",
     group: Group::Heat,
-    title: "Connector of a gas appliance",
+    title: "Gas connector of an appliance",
     page: "\
 What
-A connector of a gas appliance is at most 6 ft long, in the same room as the appliance, and passes no wall, floor or
-ceiling.
+The connector of a gas appliance is at most 6 ft long and does not run through a wall, a floor or a ceiling or out of
+sight.
 
 Why
-It is the part that breaks when the appliance is moved.
+A connector is the weak part of a gas line: where it is hidden nobody sees it kink or leak.
 
 Source
-IRC G2422.1.2.1 (all editions).
+IRC G2422.1.2, from memory; the uniform mechanical code 1312.3 has the same about hidden ones.
 
 How it is measured
-By what is stated of it. Until it is stated, the usual is assumed and nothing is said.
+By what is stated of an appliance that burns gas; it is taken for 3 ft long and in sight.
 
 Cannot see
-Its course.
+The kind of connector and the size of the pipe.
 
 Exceptions
-Rigid pipe has no such limit.
+Appliances that do not burn gas.
 
 Remedies
-Licensed work: bring the pipe nearer.
+Rigid pipe to within reach of the appliance: work of a licensed fitter.
 ",
-    cites: &["gas-connector"],
+    cites: &["gas-connector", "gas-connector-hidden"],
     check,
-    remedies: None,
+    remedies: Some(|finding, sheet| told::remedies(finding, sheet, DEMANDS)),
 };
 
-fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
-    let limit = sheet.book.len("gas-connector");
-    let demand = Demand {
+const WHY: &str =
+    "A connector is the weak part of a gas line: where it is hidden nobody sees it kink or leak.";
+
+const DEMANDS: &[Demand] = &[
+    Demand {
         rule: RULE.slug,
+        limit: "gas-connector",
         detail: &CONNECTOR,
-        fault: "Gas connector too long",
-        many: "gas valves",
-        why: "It is the part that breaks when the appliance is moved.",
-        required: Quantity::Len(limit.value),
-        advice: false,
-    };
-    let elements = fitting(sheet, &CONNECTOR);
-    judge(sheet, out, &sheet.book.cite("gas-connector"), &demand, elements, |a| {
-        a.len().is_some_and(|len| len <= limit.value)
-    });
+        good: Good::AtMost,
+        fails: "has a gas connector that is too long",
+        why: WHY,
+        asks: false,
+    },
+    Demand {
+        rule: RULE.slug,
+        limit: "gas-connector-hidden",
+        detail: &CONNECTOR_HIDDEN,
+        good: Good::No,
+        fails: "has a gas connector that is hidden",
+        why: WHY,
+        asks: false,
+    },
+];
+
+fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
+    for demand in DEMANDS {
+        told::check(sheet, out, demand, told::on_gas(sheet));
+    }
 }
 
 #[cfg(test)]
 mod tests {
-    use measure::Len;
+    use super::*;
+    use crate::testing::{Sample, at, inch};
+    use geometry::Facing;
     use plan::Edition;
     use plan::detail::Value;
     use plan::element::ServiceKind;
 
-    use super::*;
-    use crate::testing::Sample;
-
     const SLUG: &str = "gas-connector";
 
-    fn sample() -> Sample {
-        Sample::with(ServiceKind::GasValve)
+    fn thing() -> Sample {
+        Sample::room(144.0, 120.0)
+            .service(ServiceKind::Furnace, at(72.0, 0.0), Facing::NORTH)
+            .fresh()
+            .state(&plan::detail::heat::FUEL, Value::Word("natural gas"))
+    }
+
+    /// Everything that is asked for is stated.
+    fn good() -> Sample {
+        thing()
     }
 
     #[test]
     fn clear_pass() {
-        sample().state(&CONNECTOR, Value::Length(Len::inches(72))).expect_none(SLUG);
+        good().expect_none(SLUG);
     }
 
     #[test]
     fn clear_fail() {
         for edition in Edition::ALL {
-            let wrong = sample()
-                .edition(edition)
-                .state(&CONNECTOR, Value::Length(Len::sixty_fourths(4640)));
-            wrong.expect(SLUG, &["correction, measured 72 1/2\", required 72\""]);
+            let sample = good().edition(edition).state(&CONNECTOR, Value::Length(inch(80.0)));
+            sample.expect(SLUG, &["correction, measured 80\", required 72\""]);
         }
     }
 
     #[test]
     fn at_the_limit() {
-        sample().state(&CONNECTOR, Value::Length(Len::inches(72))).expect_none(SLUG);
-        let over = sample().state(&CONNECTOR, Value::Length(Len::inches(72) + Len::UNIT));
-        assert_eq!(over.findings(SLUG).len(), 1);
+        good().state(&CONNECTOR, Value::Length(inch(72.0))).expect_none(SLUG);
+        assert_eq!(
+            good()
+                .state(&CONNECTOR, Value::Length(inch(72.0) + measure::Len::UNIT))
+                .findings(SLUG)
+                .len(),
+            1
+        );
+        good().state(&CONNECTOR_HIDDEN, Value::No).expect_none(SLUG);
+        assert_eq!(good().state(&CONNECTOR_HIDDEN, Value::Yes).findings(SLUG).len(), 1);
     }
 
     #[test]
     fn does_not_apply() {
-        Sample::room(144.0, 120.0).expect_none(SLUG);
+        Sample::room(144.0, 120.0)
+            .service(ServiceKind::Panel, at(72.0, 0.0), Facing::NORTH)
+            .fresh()
+            .expect_none(SLUG);
+    }
+
+    #[test]
+    fn an_electric_one_has_none() {
+        let electric = thing().state(&plan::detail::heat::FUEL, Value::Word("electric"));
+        electric.state(&CONNECTOR_HIDDEN, Value::Yes).expect_none(SLUG);
     }
 }

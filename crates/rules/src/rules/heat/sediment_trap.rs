@@ -1,10 +1,9 @@
-//! Sediment trap of a gas appliance.
+//! The sediment trap of a gas appliance.
 
-use plan::detail::Value;
-use plan::detail::heat::{FUEL, SEDIMENT_TRAP};
+use plan::detail::heat::SEDIMENT_TRAP;
 
-use crate::rules::stated::{Demand, fitting, judge, state_all};
-use crate::{Finding, Group, Quantity, Rule, Sheet};
+use super::told::{self, Demand, Good};
+use crate::{Finding, Group, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "sediment-trap",
@@ -12,93 +11,114 @@ pub(crate) const RULE: Rule = Rule {
     title: "Sediment trap of a gas appliance",
     page: "\
 What
-A gas appliance without one built in has a sediment trap downstream of its valve, as close to its inlet as practical.
+The gas pipe of a furnace or a water heater has a sediment trap, a tee with a capped nipple, after the valve and close
+to the inlet.
 
 Why
-Scale and chips block the burner.
+Scale from the pipe stops the gas valve of the burner from closing.
 
 Source
-IRC G2419.4 (all editions).
+IRC G2419.4; the uniform mechanical code 1312.7.
 
 How it is measured
-By what is stated of it. Until it is stated, the usual is assumed and nothing is said.
+By what is stated of a new appliance that burns gas; until then it is asked for, once for all.
 
 Cannot see
-The gas pipe.
+The length of the nipple, 3 in from memory, and the room below it.
 
 Exceptions
-Illuminating appliances, ranges, clothes dryers, decorative appliances, gas fireplaces and outdoor grills.
+Ranges, dryers, lights and grills; what stands already in a standing house.
 
 Remedies
-Licensed work: have the gas fitter add it.
+A tee and a nipple: work of a licensed fitter.
 ",
     cites: &["sediment-trap"],
     check,
-    remedies: Some(|finding, sheet| state_all(finding, sheet, &SEDIMENT_TRAP, Value::Yes)),
+    remedies: Some(|finding, sheet| told::remedies(finding, sheet, DEMANDS)),
 };
 
+const WHY: &str = "Scale from the pipe stops the gas valve of the burner from closing.";
+
+const DEMANDS: &[Demand] = &[Demand {
+    rule: RULE.slug,
+    limit: "sediment-trap",
+    detail: &SEDIMENT_TRAP,
+    good: Good::Yes,
+    fails: "has no sediment trap",
+    why: WHY,
+    asks: true,
+}];
+
 fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
-    let demand = Demand {
-        rule: RULE.slug,
-        detail: &SEDIMENT_TRAP,
-        fault: "No sediment trap",
-        many: "appliances",
-        why: "Scale and chips block the burner.",
-        required: Quantity::Words("one downstream of the valve".to_owned()),
-        advice: false,
-    };
-    let elements =
-        fitting(sheet, &SEDIMENT_TRAP).filter(|e| !sheet.ask(e, &FUEL).is(&["electric", "oil"]));
-    judge(sheet, out, &sheet.book.cite("sediment-trap"), &demand, elements, |a| {
-        a.yes() == Some(true)
-    });
+    for demand in DEMANDS {
+        told::check(
+            sheet,
+            out,
+            demand,
+            told::on_gas(sheet).filter(|e| SEDIMENT_TRAP.fits(&e.body)),
+        );
+    }
 }
 
 #[cfg(test)]
 mod tests {
-    use plan::Edition;
-    use plan::element::ServiceKind;
-
     use super::*;
-    use crate::testing::Sample;
+    use crate::testing::{Sample, at};
+    use geometry::Facing;
+    use plan::Edition;
+    use plan::detail::Value;
+    use plan::element::ServiceKind;
 
     const SLUG: &str = "sediment-trap";
 
-    fn sample() -> Sample {
-        Sample::with(ServiceKind::Furnace)
+    fn thing() -> Sample {
+        Sample::room(144.0, 120.0)
+            .service(ServiceKind::WaterHeater, at(72.0, 0.0), Facing::NORTH)
+            .fresh()
+            .state(&plan::detail::heat::FUEL, Value::Word("propane"))
+    }
+
+    /// Everything that is asked for is stated.
+    fn good() -> Sample {
+        thing().state(&SEDIMENT_TRAP, Value::Yes)
     }
 
     #[test]
     fn clear_pass() {
-        sample().state(&SEDIMENT_TRAP, Value::Yes).expect_none(SLUG);
+        good().expect_none(SLUG);
     }
 
     #[test]
     fn clear_fail() {
         for edition in Edition::ALL {
-            let wrong = sample().edition(edition).state(&SEDIMENT_TRAP, Value::No);
-            wrong.expect(SLUG, &["correction, measured no, required one downstream of the valve"]);
+            let sample = good().edition(edition).state(&SEDIMENT_TRAP, Value::No);
+            sample.expect(SLUG, &["correction, measured sediment trap: no, required yes"]);
         }
     }
 
     #[test]
     fn at_the_limit() {
-        // The usual is assumed until it is stated otherwise.
-        sample().expect_none(SLUG);
-        assert_eq!(sample().state(&SEDIMENT_TRAP, Value::No).findings(SLUG).len(), 1);
+        good().state(&SEDIMENT_TRAP, Value::Yes).expect_none(SLUG);
+        assert_eq!(good().state(&SEDIMENT_TRAP, Value::No).findings(SLUG).len(), 1);
+    }
+
+    #[test]
+    fn what_is_not_stated_is_asked_for_where_it_is_new() {
+        let unstated = thing();
+        unstated.expect(SLUG, &["verify, measured not stated, required yes"]);
+        assert_eq!(unstated.remedies(SLUG).len(), 1);
     }
 
     #[test]
     fn does_not_apply() {
-        Sample::room(144.0, 120.0).expect_none(SLUG);
-        // Nor does it concern an electric one.
-        let electric = sample().state(&FUEL, Value::Word("electric"));
-        electric.state(&SEDIMENT_TRAP, Value::No).expect_none(SLUG);
+        Sample::room(144.0, 120.0)
+            .service(ServiceKind::Panel, at(72.0, 0.0), Facing::NORTH)
+            .fresh()
+            .expect_none(SLUG);
     }
 
     #[test]
-    fn stating_it_is_the_remedy() {
-        let wrong = sample().state(&SEDIMENT_TRAP, Value::No);
-        assert_eq!(wrong.remedies(SLUG).len(), 1);
+    fn a_standing_one_is_left_alone() {
+        thing().existing().expect_none(SLUG);
     }
 }

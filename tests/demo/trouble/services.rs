@@ -1,0 +1,143 @@
+//! A utility room, a bath and a closet whose heater, dryer, pits and pipes are drawn right and stated wrong.
+
+use geometry::Facing;
+use measure::Len;
+use plan::detail::{Detail, Value, heat, overhead, plumbing, site as of_site};
+use plan::element::*;
+use plan::{ElementId, House, Plan};
+
+use super::super::build::{Build, site};
+
+type Stated = [(&'static Detail, Value)];
+
+fn state(b: &mut Build, id: ElementId, stated: &Stated) {
+    for (detail, value) in stated {
+        b.state(id, detail, *value);
+    }
+}
+
+pub fn plan() -> Plan {
+    let mut facts = site("Basement at 35 Quarrystone Lane: services");
+    facts.house = House::New;
+    let mut b = Build::new(facts);
+    b.state_site(&of_site::SEISMIC_CATEGORY, Value::Word("D1"));
+    b.shell(&[(0, 0), (480, 0), (480, 300), (0, 300)], 8);
+    let wall = b.partition((300, 0), (300, 300));
+    b.partition((300, 100), (480, 100));
+    b.partition((300, 200), (480, 200));
+    b.door(wall, 40, 32, End::Start, Side::Right);
+    b.door(wall, 130, 32, End::Start, Side::Right);
+    b.door(wall, 230, 32, End::Start, Side::Right);
+    utility(&mut b);
+    closet_and_bath(&mut b);
+    b.done()
+}
+
+fn utility(b: &mut Build) {
+    use ServiceKind::*;
+    b.tag((150, 150), "Utility", RoomUse::Mechanical);
+    let furnace = b.service(Furnace, (60, 0), Facing::NORTH);
+    state(
+        b,
+        furnace,
+        &[
+            (&heat::FUEL, Value::Word("propane")),
+            (&heat::VENT, Value::Word("draft hood")),
+            (&heat::INPUT, Value::Number(100_000)),
+            (&heat::BASE, Value::Word("gypsum board")),
+            (&heat::STRAPPED, Value::No),
+            (&heat::CONNECTOR, Value::Length(Len::inches(100))),
+            (&heat::SEDIMENT_TRAP, Value::No),
+            (&heat::CONDENSATE, Value::Word("nowhere")),
+        ],
+    );
+    let second = b.service(Furnace, (100, 0), Facing::NORTH);
+    state(
+        b,
+        second,
+        &[(&heat::FUEL, Value::Word("electric")), (&heat::CONDENSATE, Value::Word("pump alone"))],
+    );
+    let heater = b.service(WaterHeater, (150, 0), Facing::NORTH);
+    state(
+        b,
+        heater,
+        &[
+            (&heat::FUEL, Value::Word("electric")),
+            (&plumbing::HEATER_PAN, Value::Word("none")),
+            (&plumbing::RELIEF_END, Value::Length(Len::inches(12))),
+            (&plumbing::EXPANSION, Value::No),
+        ],
+    );
+    b.service(PressureReducer, (0, 60), Facing::EAST);
+    b.service(ReturnGrille, (30, 0), Facing::NORTH);
+    let main = b.service(MainWaterValve, (0, 40), Facing::EAST);
+    b.state(main, &plumbing::MAIN_DRAINS, Value::No);
+    let valve = b.service(GasValve, (0, 120), Facing::EAST);
+    state(
+        b,
+        valve,
+        &[(&heat::GAS_VALVE_AT, Value::Word("a manifold")), (&heat::GAS_VALVE_LABEL, Value::No)],
+    );
+    let cleanout = b.service(Cleanout, (0, 200), Facing::EAST);
+    b.state(cleanout, &plumbing::NEXT_CLEANOUT, Value::Length(Len::feet_inches(150, 0)));
+    let drain = b.service(FloorDrain, (200, 120), Facing::NORTH);
+    b.state(drain, &plumbing::TRAP_SEAL, Value::Word("nothing"));
+    let sump = b.service(Sump, (60, 270), Facing::SOUTH);
+    state(
+        b,
+        sump,
+        &[
+            (&plumbing::SEALED_LID, Value::No),
+            (&plumbing::PIT_DEPTH, Value::Length(Len::inches(12))),
+        ],
+    );
+    let ejector = b.service(Ejector, (120, 270), Facing::SOUTH);
+    state(
+        b,
+        ejector,
+        &[(&plumbing::EJECTOR_VALVES, Value::Word("none")), (&plumbing::PIT_VENT, Value::No)],
+    );
+    let standpipe = b.service(Standpipe, (200, 300), Facing::SOUTH);
+    b.state(standpipe, &plumbing::STANDPIPE_HEIGHT, Value::Length(Len::inches(60)));
+    let air_valve = b.service(AirAdmittanceValve, (230, 300), Facing::SOUTH);
+    b.state(air_valve, &plumbing::AIR_VALVE_ABOVE, Value::Length(Len::inches(1)));
+    let radon = b.service(RadonPipe, (270, 280), Facing::SOUTH);
+    state(
+        b,
+        radon,
+        &[
+            (&heat::RADON_DIAMETER, Value::Length(Len::inches(2))),
+            (&heat::RADON_FAN, Value::Word("basement")),
+        ],
+    );
+    let duct = b.run(OverheadKind::Duct, (10, 180), (290, 180), 20, 86);
+    b.state(duct, &overhead::DUCT_MADE_OF, Value::Word("framing, supply air"));
+}
+
+fn closet_and_bath(b: &mut Build) {
+    use ServiceKind::*;
+    b.tag((400, 50), "Dryer", RoomUse::Closet);
+    let dryer = b.service(ClothesDryer, (478, 50), Facing::WEST);
+    state(
+        b,
+        dryer,
+        &[
+            (&heat::FUEL, Value::Word("natural gas")),
+            (&heat::DRYER_AIR, Value::Number(40)),
+            (&heat::DRYER_END, Value::Word("indoors")),
+            (&heat::DRYER_FLEXIBLE, Value::Length(Len::inches(120))),
+            (&heat::DRYER_SCREWS, Value::Yes),
+            (&heat::DRYER_LENGTH, Value::Length(Len::feet_inches(50, 0))),
+        ],
+    );
+    let office = b.tag((400, 150), "Office", RoomUse::Office);
+    b.service(SupplyRegister, (390, 150), Facing::NORTH);
+    b.state(office, &heat::AIR_BACK, Value::No);
+    b.tag((400, 250), "Bath", RoomUse::Bath);
+    let fan = b.service(ExhaustFan, (420, 250), Facing::NORTH);
+    state(
+        b,
+        fan,
+        &[(&heat::FAN_END, Value::Word("attic or joists")), (&heat::FAN_RATE, Value::Number(30))],
+    );
+}
