@@ -1,7 +1,7 @@
 //! Details of doors, windows and wells.
 
-use super::{Subject, choice, length, yes_no};
-use crate::bounds::Bound;
+use super::{Subject, choice, length, number, yes_no};
+use crate::bounds::{Bound, CountBound};
 use crate::detail::{Detail, Value};
 use crate::element::{Body, OpeningKind};
 use measure::Len;
@@ -97,7 +97,62 @@ pub const DOOR_LOCK: Detail = choice(
     Some("none, or a turn knob"),
 );
 
+pub const GLASS_IN_DOOR: Detail = choice(
+    "glass-in-door",
+    DOOR,
+    "Glass in the door",
+    "Is there glass in the leaf, and is it safety glass? A pane that a 3 in ball doesn't pass is no glass here.",
+    &["none", "safety glass", "plain glass"],
+    Some("none"),
+);
+
+pub const LEADS_TO: Detail = choice(
+    "leads-to",
+    WINDOW,
+    "Leads to",
+    "What lies outside the window, or at the top of its well?",
+    &["yard or street", "court with a gate", "enclosed court", "garage, porch or crawl space"],
+    Some("yard or street"),
+);
+
+pub const PATH_WIDTH: Detail = length(
+    "path-width",
+    WINDOW,
+    "Way to the street",
+    "How wide is the narrowest place of the yard or path from the opening to the street?",
+    Bound { what: "width of the way to the street", least: Len::ZERO, most: Len::inches(1200) },
+    Some(Value::Length(Len::inches(1200))),
+);
+
+pub const WELL_GUARD: Detail = choice(
+    "well-guard",
+    WELL,
+    "Beside the well",
+    "Do people walk beside the well, and what keeps them from falling in?",
+    &["nobody walks there", "guard or cover", "people walk there, nothing"],
+    Some("nobody walks there"),
+);
+
+pub const OPENABLE_AREA: Detail = number(
+    "openable-area",
+    WINDOW,
+    "Opens",
+    "How large is the part that opens, by the maker's sheet? Without it the net clear opening counts.",
+    (CountBound { what: "area that opens", least: 0, most: 50_000 }, "sq in"),
+    None,
+);
+
+pub const EGRESS_DOOR: Detail = yes_no(
+    "egress-door",
+    DOOR,
+    "Egress door",
+    "Is this the required egress door of the house?",
+    Some(Value::No),
+);
+
 pub(super) const ALL: &[&Detail] = &[
+    &OPENABLE_AREA,
+    &EGRESS_DOOR,
     &RUNGS_APART,
     &LADDER_WIDTH,
     &RUNGS_OFF_WALL,
@@ -107,4 +162,8 @@ pub(super) const ALL: &[&Detail] = &[
     &KEYLESS,
     &UNDER_DECK,
     &DOOR_LOCK,
+    &GLASS_IN_DOOR,
+    &LEADS_TO,
+    &PATH_WIDTH,
+    &WELL_GUARD,
 ];

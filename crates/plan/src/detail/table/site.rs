@@ -75,7 +75,16 @@ pub const SEISMIC_CATEGORY: Detail = choice(
     None,
 );
 
+pub const DRAFTSTOPPED: Detail = yes_no(
+    "draftstopped",
+    OF,
+    "Ceiling space divided",
+    "Is the space above the ceiling divided into parts of at most 1,000 sq ft?",
+    None,
+);
+
 pub(super) const ALL: &[&Detail] = &[
+    &DRAFTSTOPPED,
     &CLIMATE_ZONE,
     &YEAR_BUILT,
     &ATTACHED_GARAGE,

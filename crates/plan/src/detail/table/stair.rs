@@ -123,6 +123,24 @@ pub const GUARD_HEIGHT: Detail = length(
     None,
 );
 
+pub const HEAD_LANDING: Detail = length(
+    "head-landing",
+    STAIR,
+    "Floor at the head",
+    "How deep is the floor at the head of the stair, up to a door that swings over it or a wall?",
+    Bound { what: "depth of the floor at the head", least: Len::ZERO, most: Len::inches(600) },
+    Some(Value::Length(Len::inches(36))),
+);
+
+pub const BETWEEN_RAILS: Detail = length(
+    "between-rails",
+    STAIR,
+    "Width at the rails",
+    "How wide is the stair at the height of its handrails and below?",
+    Bound { what: "width between the handrails", least: Len::ZERO, most: Len::inches(240) },
+    Some(Value::Length(Len::sixty_fourths(2016))),
+);
+
 pub(super) const ALL: &[&Detail] = &[
     &GUARD_HEIGHT,
     &HANDRAIL,
@@ -137,4 +155,6 @@ pub(super) const ALL: &[&Detail] = &[
     &TREAD_DIFFERENCE,
     &GUARD_OPENING,
     &STRINGERS_BLOCKED,
+    &HEAD_LANDING,
+    &BETWEEN_RAILS,
 ];

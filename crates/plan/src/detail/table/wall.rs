@@ -62,5 +62,20 @@ pub const FIREBLOCKED: Detail = yes_no(
     None,
 );
 
+pub const RIM: Detail = choice(
+    "rim",
+    FURRING,
+    "Rim insulated with",
+    "How is the rim above the wall insulated?",
+    &[
+        "not by foam",
+        "sprayed foam, up to 3 1/4 in",
+        "foam under board",
+        "rigid foam, bare",
+        "sprayed foam, thicker, bare",
+    ],
+    Some("not by foam"),
+);
+
 pub(super) const ALL: &[&Detail] =
-    &[&FOAM_R, &CAVITY_R, &VAPOUR_RETARDER, &FACING, &TREATED_PLATE, &FIREBLOCKED];
+    &[&FOAM_R, &CAVITY_R, &VAPOUR_RETARDER, &FACING, &TREATED_PLATE, &FIREBLOCKED, &RIM];

@@ -7,11 +7,17 @@ mod demands;
 mod demands_tests;
 pub(crate) mod glazing;
 mod reads_as_bedroom;
+mod room_air;
 mod room_daylight;
 
 use crate::Rule;
 
 pub use demands::{Demand, Met, demands};
 
-pub(super) const RULES: &[Rule] =
-    &[bedroom_alarms::RULE, bedroom_light::RULE, reads_as_bedroom::RULE, room_daylight::RULE];
+pub(super) const RULES: &[Rule] = &[
+    bedroom_alarms::RULE,
+    bedroom_light::RULE,
+    reads_as_bedroom::RULE,
+    room_daylight::RULE,
+    room_air::RULE,
+];

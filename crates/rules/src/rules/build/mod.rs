@@ -1,18 +1,23 @@
 //! What walls, stairs, glass and baths are built like, and where appliances stand.
 
 mod appliance_room;
+mod draftstop;
 mod fireblock_stated;
 mod fireblocking;
 mod fixture_front;
 pub(crate) mod fixtures;
+mod floor_membrane;
 mod foam_barrier;
 mod furring_on_concrete;
 mod glass;
 mod glass_by_door;
 mod glass_in_bath;
+mod glass_in_door;
 mod glass_low;
+mod insulation_value;
 mod kraft_facing;
 mod plates_on_slab;
+mod rim_foam;
 mod shower_size;
 mod soffit_fireblock;
 mod stair_handrail;
@@ -40,4 +45,9 @@ pub(super) const RULES: &[Rule] = &[
     kraft_facing::RULE,
     fireblock_stated::RULE,
     soffit_fireblock::RULE,
+    glass_in_door::RULE,
+    rim_foam::RULE,
+    insulation_value::RULE,
+    floor_membrane::RULE,
+    draftstop::RULE,
 ];

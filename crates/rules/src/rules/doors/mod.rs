@@ -1,5 +1,6 @@
 //! Doors: leaves against leaves, against things that stand in their way, and in keep-clears.
 
+mod egress_door;
 mod egress_door_lock;
 mod leaf_against_leaf;
 mod leaf_against_obstacle;
@@ -13,4 +14,5 @@ pub(super) const RULES: &[Rule] = &[
     leaf_against_obstacle::RULE,
     leaf_in_keep_clear::RULE,
     egress_door_lock::RULE,
+    egress_door::RULE,
 ];

@@ -2,7 +2,9 @@
 
 mod guard_missing;
 mod guard_openings;
+mod stair_between_rails;
 mod stair_flight_rise;
+mod stair_head_landing;
 mod stair_headroom;
 mod stair_landing;
 mod stair_nosing;
@@ -46,6 +48,8 @@ pub(super) const RULES: &[Rule] = &[
     guard_openings::RULE,
     stringer_fireblock::RULE,
     guard_missing::RULE,
+    stair_head_landing::RULE,
+    stair_between_rails::RULE,
 ];
 
 /// The standing stairs, in the order of their ids.

@@ -12,7 +12,9 @@ mod escape_bars;
 mod escape_door_operation;
 mod escape_height;
 mod escape_keyed_lock;
+mod escape_leads_out;
 mod escape_operation;
+mod escape_path_width;
 mod escape_sill;
 mod escape_size_estimated;
 mod escape_sprinkler_exception;
@@ -29,6 +31,7 @@ pub(crate) mod sample;
 mod well_area;
 mod well_depth_near_limit;
 mod well_drain;
+mod well_guard;
 mod well_ladder;
 mod well_ladder_encroachment;
 mod well_missing;
@@ -72,4 +75,7 @@ pub(super) const RULES: &[Rule] = &[
     escape_bars::RULE,
     escape_keyed_lock::RULE,
     escape_under_deck::RULE,
+    escape_leads_out::RULE,
+    escape_path_width::RULE,
+    well_guard::RULE,
 ];

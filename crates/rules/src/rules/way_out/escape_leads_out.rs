@@ -1,0 +1,106 @@
+//! Where an escape opening leads.
+
+use plan::detail::Value;
+use plan::detail::opening::LEADS_TO;
+
+use crate::rules::stated::{Demand, fitting, judge, state_all};
+use crate::{Finding, Group, Quantity, Rule, Sheet};
+
+pub(crate) const RULE: Rule = Rule {
+    slug: "escape-leads-out",
+    group: Group::WayOut,
+    title: "Where an escape opening leads",
+    page: "\
+What
+An escape opening leads straight to a public way, or to a yard or court that opens to one. One into a garage, a crawl
+space or a closed porch does not count.
+
+Why
+Who climbs out must be out, and get away.
+
+Source
+IRC R310.1 (2018, 2021); IRC R319.1 (2024).
+
+How it is measured
+By what is stated of it. Until it is stated, the usual is assumed and nothing is said.
+
+Cannot see
+The lot.
+
+Exceptions
+A court that is closed all round is a known dispute; a gate in it opens from inside.
+
+Remedies
+Another opening; or ask the department about the court.
+",
+    cites: &["escape-leads-out"],
+    check,
+    remedies: Some(|finding, sheet| state_all(finding, sheet, &LEADS_TO, Value::Word("yard or street"))),
+};
+
+fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
+    let demand = Demand {
+        rule: RULE.slug,
+        detail: &LEADS_TO,
+        fault: "A window that leads nowhere",
+        many: "windows",
+        why: "Who climbs out must be out, and get away.",
+        required: Quantity::Words("a yard or court that opens to the street".to_owned()),
+        advice: false,
+    };
+    let elements = fitting(sheet, &LEADS_TO);
+    judge(sheet, out, &sheet.book.cite("escape-leads-out"), &demand, elements, |a| {
+        a.is(&["yard or street", "court with a gate"])
+    });
+}
+
+#[cfg(test)]
+mod tests {
+    use plan::Edition;
+
+    use super::*;
+    use crate::testing::Sample;
+
+    const SLUG: &str = "escape-leads-out";
+
+    fn sample() -> Sample {
+        Sample::with_well(false)
+    }
+
+    #[test]
+    fn clear_pass() {
+        sample().state(&LEADS_TO, Value::Word("yard or street")).expect_none(SLUG);
+    }
+
+    #[test]
+    fn clear_fail() {
+        for edition in Edition::ALL {
+            let wrong = sample()
+                .edition(edition)
+                .state(&LEADS_TO, Value::Word("garage, porch or crawl space"));
+            wrong.expect(SLUG, &["correction, measured garage, porch or crawl space, required a yard or court that opens to the street"]);
+        }
+    }
+
+    #[test]
+    fn at_the_limit() {
+        // Each word on its side of the line.
+        for good in ["yard or street", "court with a gate"] {
+            sample().state(&LEADS_TO, Value::Word(good)).expect_none(SLUG);
+        }
+        for bad in ["enclosed court", "garage, porch or crawl space"] {
+            assert_eq!(sample().state(&LEADS_TO, Value::Word(bad)).findings(SLUG).len(), 1);
+        }
+    }
+
+    #[test]
+    fn does_not_apply() {
+        Sample::room(144.0, 120.0).expect_none(SLUG);
+    }
+
+    #[test]
+    fn stating_it_is_the_remedy() {
+        let wrong = sample().state(&LEADS_TO, Value::Word("garage, porch or crawl space"));
+        assert_eq!(wrong.remedies(SLUG).len(), 1);
+    }
+}
