@@ -12,6 +12,7 @@ use crate::{Book, Finding, Remedy};
 /// The family that a rule belongs to, in the order listed.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
 pub enum Group {
+    Fitness,
     WayOut,
     Access,
     BedroomOrOffice,
@@ -63,6 +64,7 @@ impl Group {
     /// The heading that `explain --list` groups by.
     pub fn word(self) -> &'static str {
         match self {
+            Group::Fitness => "Is the space fit",
             Group::WayOut => "Way out",
             Group::Access => "Access",
             Group::BedroomOrOffice => "Bedroom or office",

@@ -48,6 +48,7 @@ const FILES: &[(&str, &str)] = &[
     ("doors.ron", include_str!("../../../../assets/code/doors.ron")),
     ("build.ron", include_str!("../../../../assets/code/build.ron")),
     ("heat.ron", include_str!("../../../../assets/code/heat.ron")),
+    ("fitness.ron", include_str!("../../../../assets/code/fitness.ron")),
     ("stated.ron", include_str!("../../../../assets/code/stated.ron")),
     ("electrical.ron", include_str!("../../../../assets/code/electrical.ron")),
     ("stairs.ron", include_str!("../../../../assets/code/stairs.ron")),

@@ -9,6 +9,7 @@ mod bedroom;
 pub(crate) mod build;
 mod doors;
 mod electrical;
+mod fitness;
 mod headroom;
 mod heat;
 mod rooms;
@@ -23,6 +24,7 @@ pub(crate) use access::{Keep, keep_clears, keeps};
 pub use bedroom::{Demand, Met, demands};
 
 const FAMILIES: &[&[Rule]] = &[
+    fitness::RULES,
     way_out::RULES,
     access::RULES,
     bedroom::RULES,

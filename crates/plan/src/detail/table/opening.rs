@@ -150,7 +150,16 @@ pub const EGRESS_DOOR: Detail = yes_no(
     Some(Value::No),
 );
 
+pub const SAFETY_GLASS: Detail = yes_no(
+    "safety-glass",
+    WINDOW,
+    "Safety glass",
+    "Does the pane carry the mark of safety glass?",
+    None,
+);
+
 pub(super) const ALL: &[&Detail] = &[
+    &SAFETY_GLASS,
     &OPENABLE_AREA,
     &EGRESS_DOOR,
     &RUNGS_APART,

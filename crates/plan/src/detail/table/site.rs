@@ -83,7 +83,27 @@ pub const DRAFTSTOPPED: Detail = yes_no(
     None,
 );
 
+pub const RADON: Detail = number(
+    "radon",
+    OF,
+    "Radon test",
+    "What was the result of the last radon test in the lowest level, in tenths of a picocurie per litre: 38 for 3.8?",
+    (CountBound { what: "result", least: 0, most: 10_000 }, "tenths pCi/L"),
+    None,
+);
+
+pub const DAMP: Detail = choice(
+    "damp",
+    OF,
+    "Damp",
+    "How dry were slab and walls through a wet season?",
+    &["not watched yet", "dry for a season", "damp", "water comes in"],
+    Some("not watched yet"),
+);
+
 pub(super) const ALL: &[&Detail] = &[
+    &RADON,
+    &DAMP,
     &DRAFTSTOPPED,
     &CLIMATE_ZONE,
     &YEAR_BUILT,

@@ -5,6 +5,7 @@ use crate::bounds::CountBound;
 use crate::detail::Detail;
 use crate::element::Body;
 
+const SHELL: Subject = Subject::Element(|body| matches!(body, Body::Shell(_)));
 const FURRING: Subject = Subject::Element(|body| matches!(body, Body::Furring(_)));
 const FRAMED: Subject =
     Subject::Element(|body| matches!(body, Body::Furring(_) | Body::Partition(_)));
@@ -75,6 +76,15 @@ pub const RIM: Detail = choice(
         "sprayed foam, thicker, bare",
     ],
     Some("not by foam"),
+);
+
+pub const CRACKS: Detail = choice(
+    "cracks",
+    SHELL,
+    "Cracks",
+    "Which cracks has the foundation wall?",
+    &["none, or dry hairlines", "leaks", "over 1/4 in", "level, offset or bowed"],
+    Some("none, or dry hairlines"),
 );
 
 pub(super) const ALL: &[&Detail] =

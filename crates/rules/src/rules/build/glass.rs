@@ -1,19 +1,23 @@
 //! Windows as safety glass is judged by.
 
 use measure::Len;
+use plan::detail::{Value, opening::SAFETY_GLASS};
 use plan::element::Window;
 use plan::{Body, State};
 use space::OpeningFacts;
 
 use crate::Sheet;
 
-/// Every new window.
+/// Every new window that is not stated to be of safety glass.
 pub(super) fn new_windows<'a>(
     sheet: &Sheet<'a>,
 ) -> impl Iterator<Item = (&'a OpeningFacts, &'a Window)> + use<'a> {
     let facts = sheet.facts;
     facts.openings.iter().filter_map(|o| {
         let element = facts.plan.get(o.id).filter(|e| e.state == State::New)?;
+        if element.stated(&SAFETY_GLASS) == Some(Value::Yes) {
+            return None;
+        }
         let Body::Opening(opening) = &element.body else { return None };
         Some((o, opening.window()?))
     })

@@ -11,6 +11,7 @@ mod foam_barrier;
 mod furring_on_concrete;
 mod glass;
 mod glass_by_door;
+mod glass_by_stair;
 mod glass_in_bath;
 mod glass_in_door;
 mod glass_low;
@@ -50,4 +51,5 @@ pub(super) const RULES: &[Rule] = &[
     insulation_value::RULE,
     floor_membrane::RULE,
     draftstop::RULE,
+    glass_by_stair::RULE,
 ];

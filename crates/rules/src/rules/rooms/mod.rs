@@ -1,7 +1,9 @@
 //! Rooms: area, least dimension, hall width, and tags that find no room.
 
 mod core;
+mod furniture_space;
 mod hall_width;
+mod private_way;
 mod room_area;
 mod room_area_under_low_ceiling;
 mod room_dimension;
@@ -27,4 +29,6 @@ pub(super) const RULES: &[Rule] = &[
     room_untagged::RULE,
     room_two_uses::RULE,
     room_heat::RULE,
+    private_way::RULE,
+    furniture_space::RULE,
 ];
