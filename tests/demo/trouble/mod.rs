@@ -10,6 +10,7 @@ pub mod stated;
 
 use geometry::Facing;
 use measure::Len;
+use plan::detail::{Value, site as of_site, wall};
 use plan::element::*;
 use plan::{Body, ElementId, House, Plan, Site, State};
 
@@ -29,6 +30,15 @@ pub fn plan() -> Plan {
     panels::add(&mut b);
     access::add(&mut b);
     rooms::add(&mut b, &shell);
+    for (detail, value) in [
+        (&of_site::RADON, Value::Number(62)),
+        (&of_site::DAMP, Value::Word("water comes in")),
+        (&of_site::YEAR_BUILT, Value::Number(1962)),
+        (&of_site::FLOOR_ABOVE, Value::Word("open-web trusses")),
+    ] {
+        b.state_site(detail, value);
+    }
+    b.state(shell.north, &wall::CRACKS, Value::Word("level, offset or bowed"));
     b.done()
 }
 

@@ -3,10 +3,10 @@
 use geometry::Facing;
 use measure::Len;
 use plan::detail::{
-    Detail, Value, electrical, heat, opening, overhead, plumbing, room, stair, wall,
+    Detail, Value, electrical, heat, opening, overhead, room, site as of_site, stair, wall,
 };
 use plan::element::*;
-use plan::{Edition, ElementId, House, Plan, State};
+use plan::{CeilingBuild, Edition, ElementId, House, Plan, State};
 
 use super::super::build::{Build, escape_window, inches, site};
 
@@ -15,7 +15,10 @@ type Stated = [(&'static Detail, Value)];
 pub fn plan() -> Plan {
     let mut facts = site("Basement at 31 Quarrystone Lane: stated wrong");
     (facts.house, facts.edition) = (House::New, Edition::E2024);
+    facts.ceiling = CeilingBuild::LayIn(inches(4));
     let mut b = Build::new(facts);
+    b.state_site(&of_site::CLIMATE_ZONE, Value::Word("5"));
+    b.state_site(&of_site::FLOOR_ABOVE, Value::Word("I-joists"));
     let walls = b.shell(&[(0, 0), (480, 0), (480, 300), (0, 300)], 8);
     unfinished(&mut b, &walls);
     finished(&mut b, &walls);
@@ -38,6 +41,8 @@ fn unfinished(b: &mut Build, walls: &[ElementId]) {
         stair,
         &[
             (&electrical::STAIR_SWITCHES, Value::Word("at one level")),
+            (&stair::HEAD_LANDING, Value::Length(Len::inches(20))),
+            (&stair::BETWEEN_RAILS, Value::Length(Len::inches(24))),
             (&stair::RAIL_HEIGHT, Value::Length(Len::inches(39))),
             (&stair::RAIL_PROJECTION, Value::Length(Len::inches(5))),
             (&stair::RAIL_GAP, Value::Length(Len::inches(1))),
@@ -74,7 +79,18 @@ fn unfinished(b: &mut Build, walls: &[ElementId]) {
         }),
         ..escape_window()
     };
+    let low = Window { sill: inches(20), grade: inches(16), well: None, ..escape_window() };
+    b.window(State::New, walls[3], 150, low);
     let window = b.window(State::New, walls[2], 300, window);
+    state(
+        b,
+        window,
+        &[
+            (&opening::LEADS_TO, Value::Word("garage, porch or crawl space")),
+            (&opening::PATH_WIDTH, Value::Length(Len::inches(24))),
+            (&opening::WELL_GUARD, Value::Word("people walk there, nothing")),
+        ],
+    );
     state(
         b,
         window,
@@ -99,7 +115,15 @@ fn finished(b: &mut Build, walls: &[ElementId]) {
     b.partition((300, 80), (480, 80));
     let bath = b.partition((390, 0), (390, 80));
     let door = b.door(wall, 100, 32, End::Start, Side::Right);
-    state(b, door, &[(&opening::DOOR_LOCK, Value::Word("key on both sides"))]);
+    state(
+        b,
+        door,
+        &[
+            (&opening::DOOR_LOCK, Value::Word("key on both sides")),
+            (&opening::GLASS_IN_DOOR, Value::Word("plain glass")),
+            (&opening::EGRESS_DOOR, Value::Yes),
+        ],
+    );
     b.door(closet, 60, 32, End::Start, Side::Left);
     b.door(wall, 20, 32, End::Start, Side::Right);
     b.door(bath, 20, 30, End::Start, Side::Left);
@@ -114,12 +138,21 @@ fn finished(b: &mut Build, walls: &[ElementId]) {
             (&wall::FIREBLOCKED, Value::No),
         ],
     );
+    state(
+        b,
+        furring,
+        &[
+            (&wall::RIM, Value::Word("rigid foam, bare")),
+            (&wall::FOAM_R, Value::Number(0)),
+            (&wall::CAVITY_R, Value::Number(0)),
+        ],
+    );
     let soffit = b.run(OverheadKind::Soffit, (380, 84), (380, 216), 20, 86);
     state(b, soffit, &[(&overhead::SOFFIT_FIREBLOCKED, Value::No)]);
     let den = b.tag((420, 150), "Den", RoomUse::Den);
     state(b, den, &[(&room::HEATED, Value::No)]);
     b.tag((400, 260), "Closet", RoomUse::Closet);
-    b.tag((345, 30), "Laundry", RoomUse::Laundry);
+    b.tag((345, 30), "Guest room", RoomUse::Bedroom);
     let bath = b.tag((430, 60), "Bath", RoomUse::Bath);
     // The switch lies behind the open door of the den.
     let switch = b.device(Switch, (1209, 396), Facing::EAST);
@@ -137,6 +170,7 @@ fn finished(b: &mut Build, walls: &[ElementId]) {
             (&electrical::PROTECTION_IN_REACH, Value::No),
         ],
     );
+    b.furnishing("wardrobe", (440, 298), Facing::SOUTH, (48, 42, 72));
     b.furnishing("range", (420, 214), Facing::SOUTH, (30, 25, 36));
     let alarm = b.device(SmokeAlarm, (1640, 640), Facing::SOUTH);
     state(

@@ -88,4 +88,4 @@ pub const CRACKS: Detail = choice(
 );
 
 pub(super) const ALL: &[&Detail] =
-    &[&FOAM_R, &CAVITY_R, &VAPOUR_RETARDER, &FACING, &TREATED_PLATE, &FIREBLOCKED, &RIM];
+    &[&FOAM_R, &CAVITY_R, &VAPOUR_RETARDER, &FACING, &TREATED_PLATE, &FIREBLOCKED, &RIM, &CRACKS];
