@@ -1,7 +1,7 @@
 //! The plan that passes: a bedroom with its closet and way out, and a hall to the mechanical side.
 
 use geometry::Facing;
-use plan::detail::{Value, electrical, heat, opening, room, stair, wall};
+use plan::detail::{Value, electrical, heat, opening, room, site as of_site, stair, wall};
 use plan::element::*;
 use plan::{Plan, State};
 
@@ -52,9 +52,13 @@ fn stated(b: &mut Build) {
         (&opening::WELL_DRAIN, Value::Yes),
         (&stair::HANDRAIL, word("one side")),
         (&room::HEATED, Value::Yes),
+        (&room::LAMPS, Value::Yes),
+        (&room::MECHANICAL_AIR, Value::Yes),
     ] {
         b.state_all(detail, value);
     }
+    b.state_site(&of_site::RADON, Value::Number(12));
+    b.state_site(&of_site::DAMP, word("dry for a season"));
 }
 
 /// Receptacles round the bedroom, lights, switches and alarms; one receptacle for the unfinished floor.

@@ -6,7 +6,7 @@ mod hall;
 mod north;
 mod south;
 
-use plan::detail::{Value, stair, wall};
+use plan::detail::{Value, opening, room, site as of_site, stair, wall};
 use plan::element::End;
 use plan::{ElementId, Plan};
 
@@ -48,6 +48,9 @@ pub fn plan() -> Plan {
     hall::add(&mut b);
     b.state_all(&wall::TREATED_PLATE, Value::Word("treated wood"));
     b.state_all(&wall::FIREBLOCKED, Value::Yes);
+    b.state_all(&room::HEATED, Value::Yes);
+    b.state_all(&opening::WELL_DRAIN, Value::Yes);
+    b.state_site(&of_site::RADON, Value::Number(9));
     b.state_all(&stair::HANDRAIL, Value::Word("both sides"));
     b.done()
 }

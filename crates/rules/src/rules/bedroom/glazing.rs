@@ -1,6 +1,8 @@
 //! Glass of a room against its floor.
 
 use measure::{Area, Len};
+use plan::Edition;
+use plan::detail::room::{LAMPS, MECHANICAL_AIR};
 use plan::element::Window;
 use space::{Facts, Room};
 
@@ -38,7 +40,7 @@ pub(super) fn little_daylight(
 ) -> Option<Finding> {
     let limit = limit(sheet, room);
     let measured = frames(sheet.facts, room);
-    if measured >= limit.value {
+    if measured >= limit.value || lit_and_aired(sheet, room) {
         return None;
     }
     let title = format!("{} has little daylight", capital(&room_called(room)));
@@ -55,6 +57,15 @@ pub(super) fn little_daylight(
         .assuming("artificial light and mechanical ventilation stand in for the window")
         .at(Place::Area(room.shape.outer.clone())),
     )
+}
+
+/// Whether lamps stand in for the window, as is stated at the room's tag: by themselves since 2024, before that
+/// together with mechanical air.
+fn lit_and_aired(sheet: &Sheet<'_>, room: &Room) -> bool {
+    let Some(tag) = room.tag.and_then(|id| sheet.plan().get(id)) else { return false };
+    let yes = |detail| sheet.ask(tag, detail).yes() == Some(true);
+    let aired = sheet.book.edition() == Edition::E2024 || yes(&MECHANICAL_AIR);
+    yes(&LAMPS) && aired
 }
 
 /// The least glass of a room, rounded up.

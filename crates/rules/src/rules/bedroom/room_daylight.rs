@@ -49,8 +49,10 @@ fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
 
 #[cfg(test)]
 mod tests {
-    use plan::Edition;
+    use plan::detail::Value;
+    use plan::detail::room::{LAMPS, MECHANICAL_AIR};
     use plan::element::{RoomUse, Window};
+    use plan::{Body, Edit, Edition};
 
     use crate::testing::{Sample, at, inch};
 
@@ -83,6 +85,22 @@ mod tests {
             let sample = room(RoomUse::FamilyRoom, 32.0, 18.0).edition(edition);
             sample.expect(SLUG, &["verify, measured 4.0 sq ft, required 9.6 sq ft"]);
         }
+    }
+
+    #[test]
+    fn lamps_stand_in_for_the_window() {
+        let dark = |edition| room(RoomUse::FamilyRoom, 32.0, 18.0).edition(edition);
+        let lit = |edition, air: Option<Value>| {
+            let sample = dark(edition);
+            let tag = sample.plan_elements().find(|e| matches!(e.body, Body::RoomTag(_)));
+            let mut tag = tag.expect("a tag").clone();
+            tag.details.set(&LAMPS, Some(Value::Yes));
+            tag.details.set(&MECHANICAL_AIR, air);
+            sample.edit(&Edit::Replace(tag)).findings(SLUG).len()
+        };
+        assert_eq!(lit(Edition::E2021, None), 1, "with mechanical air only");
+        assert_eq!(lit(Edition::E2021, Some(Value::Yes)), 0);
+        assert_eq!(lit(Edition::E2024, None), 0, "by themselves");
     }
 
     #[test]
