@@ -19,7 +19,7 @@ fn pick(details: impl Iterator<Item = &'static Detail>, seed: usize) -> Details 
     let mut all = Details::default();
     for (i, detail) in details.enumerate() {
         let seed = (seed / 7 + i * 31) ^ (seed >> (i % 11));
-        if seed % 2 == 0 {
+        if seed.is_multiple_of(2) {
             all.set(detail, Some(value(detail.kind, seed / 2)));
         }
     }

@@ -4,8 +4,7 @@ use geometry::{Facing, Pt};
 use measure::Len;
 use plan::detail::{Value, ways::ARRIVAL};
 use plan::element::{
-    Furnishing, Overhead, OverheadKind, OverheadShape, RoomTag, RoomUse, ServiceKind, ServicePoint,
-    Stair,
+    Furnishing, Overhead, OverheadKind, OverheadShape, RoomTag, RoomUse, ServiceKind, Stair,
 };
 use plan::{Body, Edit, Element, ElementId};
 

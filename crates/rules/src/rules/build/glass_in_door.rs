@@ -85,9 +85,10 @@ mod tests {
         for good in ["none", "safety glass"] {
             sample().state(&GLASS_IN_DOOR, Value::Word(good)).expect_none(SLUG);
         }
-        for bad in ["plain glass"] {
-            assert_eq!(sample().state(&GLASS_IN_DOOR, Value::Word(bad)).findings(SLUG).len(), 1);
-        }
+        assert_eq!(
+            sample().state(&GLASS_IN_DOOR, Value::Word("plain glass")).findings(SLUG).len(),
+            1
+        );
     }
 
     #[test]

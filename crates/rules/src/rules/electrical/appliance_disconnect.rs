@@ -89,9 +89,10 @@ mod tests {
         for good in ["switch or plug in sight", "breaker in sight", "breaker that locks"] {
             sample().state(&DISCONNECT, Value::Word(good)).expect_none(SLUG);
         }
-        for bad in ["breaker out of sight"] {
-            assert_eq!(sample().state(&DISCONNECT, Value::Word(bad)).findings(SLUG).len(), 1);
-        }
+        assert_eq!(
+            sample().state(&DISCONNECT, Value::Word("breaker out of sight")).findings(SLUG).len(),
+            1
+        );
     }
 
     #[test]

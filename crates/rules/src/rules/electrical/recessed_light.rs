@@ -94,9 +94,10 @@ mod tests {
         {
             sample().state(&RECESSED, Value::Word(good)).expect_none(SLUG);
         }
-        for bad in ["recessed, in insulation"] {
-            assert_eq!(sample().state(&RECESSED, Value::Word(bad)).findings(SLUG).len(), 1);
-        }
+        assert_eq!(
+            sample().state(&RECESSED, Value::Word("recessed, in insulation")).findings(SLUG).len(),
+            1
+        );
     }
 
     #[test]
