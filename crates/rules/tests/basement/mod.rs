@@ -1,14 +1,19 @@
 //! A basement of one room for tests from outside, built by edits alone.
+#![allow(dead_code, reason = "each test file uses a part")]
 
 use std::sync::Arc;
 
-use geometry::Pt;
+use geometry::{Facing, Pt};
 use measure::Len;
+use plan::detail::{Detail, Value};
 use plan::element::{
-    ClearOpening, Opening, OpeningKind, Overhead, OverheadKind, OverheadShape, RoomTag, RoomUse,
-    ShellWall, Stair, Window, WindowOperation,
+    ClearOpening, Door, DoorOperation, End, Opening, OpeningKind, Overhead, OverheadKind,
+    OverheadShape, Partition, RoomTag, RoomUse, ServiceKind, ServicePoint, ShellWall, Side, Stair,
+    Window, WindowOperation,
 };
-use plan::{Body, CeilingBuild, Draft, Edit, Edition, ElementId, House, Plan, State};
+use plan::{
+    Body, CeilingBuild, Draft, Edit, Edition, Element, ElementId, House, Plan, Site, State,
+};
 use rules::{Book, Finding, Severity, check};
 
 /// Inches as a length, rounded to 1/320 mm.
@@ -40,6 +45,7 @@ pub struct Basement {
     south: ElementId,
     size: (f64, f64),
     windows: u32,
+    last: ElementId,
 }
 
 impl Basement {
@@ -57,7 +63,7 @@ impl Basement {
         let at = |x: f64, y: f64| Pt::at(inch(x), inch(y));
         let corners = [at(0.0, 0.0), at(width, 0.0), at(width, depth), at(0.0, depth)];
         let south = plan.next_ids(1).next().expect("an id");
-        let mut basement = Basement { plan, south, size: (width, depth), windows: 0 };
+        let mut basement = Basement { plan, south, size: (width, depth), windows: 0, last: south };
         for (i, &a) in corners.iter().enumerate() {
             let b = corners[(i + 1) % 4];
             let (thickness, height) = (Len::inches(8), Len::inches(96));
@@ -67,7 +73,8 @@ impl Basement {
         basement.add(Body::RoomTag(tag))
     }
 
-    fn add(mut self, body: Body) -> Basement {
+    pub fn add(mut self, body: Body) -> Basement {
+        self.last = self.plan.next_ids(1).next().expect("an id");
         let edit = Edit::Add(Draft::new(State::New, body));
         self.plan = self.plan.with(&edit).unwrap_or_else(|e| panic!("{e}"));
         self
@@ -79,6 +86,76 @@ impl Basement {
         self.windows += 1;
         let host = self.south;
         self.add(Body::Opening(Opening { host, at, kind: OpeningKind::Window(window) }))
+    }
+
+    /// A service point of its usual size; the place in inches.
+    pub fn service(self, kind: ServiceKind, x: f64, y: f64, facing: Facing) -> Basement {
+        self.add(Body::Service(ServicePoint::usual(kind, Pt::at(inch(x), inch(y)), facing)))
+    }
+
+    /// A partition of 4 1/2 in by its middle line.
+    pub fn partition(self, a: (f64, f64), b: (f64, f64)) -> Basement {
+        let [a, b] = [a, b].map(|(x, y)| Pt::at(inch(x), inch(y)));
+        self.add(Body::Partition(Partition::two_by_four(a, b)))
+    }
+
+    /// A door or cased opening in what was added last.
+    pub fn opening(self, operation: DoorOperation, at: f64, width: f64) -> Basement {
+        let door = Door {
+            operation,
+            leaf_width: inch(width),
+            leaf_height: inch(80.0),
+            hinge: End::Start,
+            swing: Side::Left,
+        };
+        let host = self.last;
+        self.add(Body::Opening(Opening { host, at: inch(at), kind: OpeningKind::Door(door) }))
+    }
+
+    pub fn tag(self, x: f64, y: f64, room_use: RoomUse) -> Basement {
+        let at = Pt::at(inch(x), inch(y));
+        self.add(Body::RoomTag(RoomTag { at, name: room_use.word().into(), room_use }))
+    }
+
+    /// Changes what was added last.
+    pub fn tune(mut self, change: impl FnOnce(&mut Element)) -> Basement {
+        let mut element = self.plan.get(self.last).expect("there").clone();
+        change(&mut element);
+        self.plan = self.plan.with(&Edit::Replace(element)).unwrap_or_else(|e| panic!("{e}"));
+        self
+    }
+
+    /// States a detail of what was added last.
+    pub fn state(self, detail: &'static Detail, value: Value) -> Basement {
+        self.tune(|e| e.details.set(detail, Some(value)))
+    }
+
+    /// Changes the tag of the room.
+    pub fn retag(mut self, change: impl FnOnce(&mut Element)) -> Basement {
+        let tag = |e: &&Element| matches!(e.body, Body::RoomTag(_));
+        let mut tag = self.plan.elements().iter().find(tag).expect("a tag").clone();
+        change(&mut tag);
+        self.plan = self.plan.with(&Edit::Replace(tag)).unwrap_or_else(|e| panic!("{e}"));
+        self
+    }
+
+    /// A flight of 13 risers that goes up to the north from a point.
+    pub fn stair_at(self, x: f64, y: f64) -> Basement {
+        self.stair(Stair {
+            foot: Pt::at(inch(x), inch(y)),
+            up: Facing::NORTH,
+            width: inch(36.0),
+            risers: 5,
+            rise: inch(7.5),
+            run: inch(10.0),
+            headroom: inch(80.0),
+        })
+    }
+
+    /// Changes the site facts.
+    pub fn site(mut self, change: impl FnOnce(&mut Site)) -> Basement {
+        change(&mut self.plan.site);
+        self
     }
 
     pub fn stair(self, stair: Stair) -> Basement {

@@ -45,6 +45,7 @@ Licensed work.
         "combustion-known",
         "combustion-known-fan",
         "combustion-known-most",
+        "combustion-air-change",
     ],
     check,
     remedies: Some(|finding, sheet| {
@@ -135,7 +136,14 @@ fn required(sheet: &Sheet<'_>, group: &Burners<'_>) -> (u64, &'static str) {
         u64::from(b.input.number().unwrap_or(0)) * per
     };
     let all: u64 = group.appliances.iter().map(each).sum();
-    ((all * 100).div_ceil(hundredths * 1_000), "combustion-known")
+    let known = (all * 100).div_ceil(hundredths * 1_000);
+    // The standard method holds too, unless the house is known to be tighter.
+    let standard = u64::from(sheet.book.count("combustion-volume").value);
+    let standard = (group.input().unwrap_or(0) * standard).div_ceil(1_000);
+    if hundredths >= count("combustion-air-change") && standard < known {
+        return (standard, "combustion-volume");
+    }
+    (known, "combustion-known")
 }
 
 #[cfg(test)]
@@ -200,6 +208,11 @@ mod tests {
         // More than 0.60 is not counted on: 23,000 BTU/h ask for 805 cu ft all the same.
         let fast = furnace(23_000).state_site(&AIR_CHANGE, Value::Number(90));
         fast.expect(SLUG, &["correction, measured 800 cu ft, required 805 cu ft"]);
+        // The standard method holds from 0.40 changes on: 50 cu ft are less than 21 / 0.40.
+        let standard = furnace(17_000).state_site(&AIR_CHANGE, Value::Number(40));
+        standard.expect(SLUG, &["correction, measured 800 cu ft, required 850 cu ft"]);
+        let tight = furnace(17_000).state_site(&AIR_CHANGE, Value::Number(39));
+        tight.expect(SLUG, &["correction, measured 800 cu ft, required 916 cu ft"]);
         // 15 cu ft where a fan assists.
         let fan = at(30).state(&VENT, Value::Word("fan-assisted"));
         fan.expect(SLUG, &["correction, measured 800 cu ft, required 1000 cu ft"]);
