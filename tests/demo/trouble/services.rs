@@ -21,7 +21,10 @@ pub fn plan() -> Plan {
     facts.house = House::New;
     let mut b = Build::new(facts);
     b.state_site(&of_site::SEISMIC_CATEGORY, Value::Word("D1"));
-    b.shell(&[(0, 0), (480, 0), (480, 300), (0, 300)], 8);
+    b.state_site(&of_site::SWELLING_SOIL, Value::Yes);
+    b.state_site(&heat::STRONGEST_FAN, Value::Number(900));
+    b.state_site(&plumbing::BELOW_SEWER, Value::Yes);
+    let walls = b.shell(&[(0, 0), (480, 0), (480, 300), (0, 300)], 8);
     let wall = b.partition((300, 0), (300, 300));
     b.partition((300, 100), (480, 100));
     b.partition((300, 200), (480, 200));
@@ -29,7 +32,7 @@ pub fn plan() -> Plan {
     b.door(wall, 130, 32, End::Start, Side::Right);
     b.door(wall, 230, 32, End::Start, Side::Right);
     utility(&mut b);
-    closet_and_bath(&mut b);
+    closet_and_bath(&mut b, &walls);
     b.done()
 }
 
@@ -48,9 +51,11 @@ fn utility(b: &mut Build) {
             (&heat::STRAPPED, Value::No),
             (&heat::CONNECTOR, Value::Length(Len::inches(100))),
             (&heat::SEDIMENT_TRAP, Value::No),
+            (&heat::LABEL_SIDES, Value::Length(Len::inches(6))),
             (&heat::CONDENSATE, Value::Word("nowhere")),
         ],
     );
+    b.furnishing("Shelf", (77, 0), Facing::NORTH, (8, 12, 60));
     let second = b.service(Furnace, (100, 0), Facing::NORTH);
     state(
         b,
@@ -79,7 +84,15 @@ fn utility(b: &mut Build) {
         &[(&heat::GAS_VALVE_AT, Value::Word("a manifold")), (&heat::GAS_VALVE_LABEL, Value::No)],
     );
     let cleanout = b.service(Cleanout, (0, 200), Facing::EAST);
-    b.state(cleanout, &plumbing::NEXT_CLEANOUT, Value::Length(Len::feet_inches(150, 0)));
+    state(
+        b,
+        cleanout,
+        &[
+            (&plumbing::NEXT_CLEANOUT, Value::Length(Len::feet_inches(150, 0))),
+            (&plumbing::PLUG_SIZE, Value::Length(Len::inches(2))),
+            (&plumbing::DRAIN_PIPE, Value::Length(Len::inches(3))),
+        ],
+    );
     let drain = b.service(FloorDrain, (200, 120), Facing::NORTH);
     b.state(drain, &plumbing::TRAP_SEAL, Value::Word("nothing"));
     let sump = b.service(Sump, (60, 270), Facing::SOUTH);
@@ -114,7 +127,7 @@ fn utility(b: &mut Build) {
     b.state(duct, &overhead::DUCT_MADE_OF, Value::Word("framing, supply air"));
 }
 
-fn closet_and_bath(b: &mut Build) {
+fn closet_and_bath(b: &mut Build, walls: &[ElementId]) {
     use ServiceKind::*;
     b.tag((400, 50), "Dryer", RoomUse::Closet);
     let dryer = b.service(ClothesDryer, (478, 50), Facing::WEST);
@@ -127,6 +140,7 @@ fn closet_and_bath(b: &mut Build) {
             (&heat::DRYER_END, Value::Word("indoors")),
             (&heat::DRYER_FLEXIBLE, Value::Length(Len::inches(120))),
             (&heat::DRYER_SCREWS, Value::Yes),
+            (&heat::DRYER_LABEL, Value::No),
             (&heat::DRYER_LENGTH, Value::Length(Len::feet_inches(50, 0))),
         ],
     );
@@ -134,10 +148,19 @@ fn closet_and_bath(b: &mut Build) {
     b.service(SupplyRegister, (390, 150), Facing::NORTH);
     b.state(office, &heat::AIR_BACK, Value::No);
     b.tag((400, 250), "Bath", RoomUse::Bath);
+    let tub = b.furnishing("Whirlpool tub", (340, 300), Facing::SOUTH, (60, 32, 24));
+    b.state(tub, &plumbing::WHIRLPOOL, Value::Word("no panel"));
+    b.furring(walls[1], 210, 290);
+    b.service(Standpipe, (480, 240), Facing::WEST);
     let fan = b.service(ExhaustFan, (420, 250), Facing::NORTH);
     state(
         b,
         fan,
-        &[(&heat::FAN_END, Value::Word("attic or joists")), (&heat::FAN_RATE, Value::Number(30))],
+        &[
+            (&heat::FAN_END, Value::Word("attic or joists")),
+            (&heat::FAN_RATE, Value::Number(30)),
+            (&heat::FAN_DUCT, Value::Word("4 in flexible")),
+            (&heat::FAN_LENGTH, Value::Length(Len::feet_inches(60, 0))),
+        ],
     );
 }

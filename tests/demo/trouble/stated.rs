@@ -3,7 +3,8 @@
 use geometry::Facing;
 use measure::Len;
 use plan::detail::{
-    Detail, Value, electrical, heat, opening, overhead, room, site as of_site, stair, wall,
+    Detail, Value, electrical, heat, opening, overhead, plumbing, room, site as of_site, stair,
+    wall,
 };
 use plan::element::*;
 use plan::{CeilingBuild, Edition, ElementId, House, Plan, State};
@@ -18,6 +19,7 @@ pub fn plan() -> Plan {
     facts.ceiling = CeilingBuild::LayIn(inches(4));
     let mut b = Build::new(facts);
     b.state_site(&of_site::CLIMATE_ZONE, Value::Word("5"));
+    b.state_site(&plumbing::STATIC_PRESSURE, Value::Number(120));
     b.state_site(&of_site::FLOOR_ABOVE, Value::Word("I-joists"));
     let walls = b.shell(&[(0, 0), (480, 0), (480, 300), (0, 300)], 8);
     unfinished(&mut b, &walls);

@@ -49,15 +49,6 @@ pub const FLOOR_ABOVE: Detail = choice(
     Some("solid joists"),
 );
 
-pub const TERMITES: Detail = choice(
-    "termites",
-    OF,
-    "Termites",
-    "How likely are termites here, by the map of the code?",
-    &["none to slight", "slight to moderate", "moderate to heavy", "very heavy"],
-    None,
-);
-
 pub const SWELLING_SOIL: Detail = yes_no(
     "swelling-soil",
     OF,
@@ -110,7 +101,6 @@ pub(super) const ALL: &[&Detail] = &[
     &ATTACHED_GARAGE,
     &FUEL_IN_HOUSE,
     &FLOOR_ABOVE,
-    &TERMITES,
     &SWELLING_SOIL,
     &SEISMIC_CATEGORY,
 ];

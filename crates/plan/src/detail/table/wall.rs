@@ -1,7 +1,9 @@
 //! Details of foundation walls, partitions and furring.
 
-use super::{Subject, choice, number, yes_no};
-use crate::bounds::CountBound;
+use measure::Len;
+
+use super::{Subject, choice, length, number, yes_no};
+use crate::bounds::{Bound, CountBound};
 use crate::detail::Detail;
 use crate::element::Body;
 
@@ -87,5 +89,23 @@ pub const CRACKS: Detail = choice(
     Some("none, or dry hairlines"),
 );
 
-pub(super) const ALL: &[&Detail] =
-    &[&FOAM_R, &CAVITY_R, &VAPOUR_RETARDER, &FACING, &TREATED_PLATE, &FIREBLOCKED, &RIM, &CRACKS];
+pub const FLOATING_GAP: Detail = length(
+    "floating-gap",
+    FRAMED,
+    "Floating gap",
+    "How large is the gap between the plate on the slab and the wall that hangs above it? 0 for none.",
+    Bound { what: "gap", least: Len::ZERO, most: Len::feet_inches(1, 0) },
+    None,
+);
+
+pub(super) const ALL: &[&Detail] = &[
+    &FOAM_R,
+    &CAVITY_R,
+    &VAPOUR_RETARDER,
+    &FACING,
+    &TREATED_PLATE,
+    &FIREBLOCKED,
+    &RIM,
+    &CRACKS,
+    &FLOATING_GAP,
+];

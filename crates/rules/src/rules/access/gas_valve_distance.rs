@@ -2,6 +2,7 @@
 
 use geometry::{Pt, gap};
 use measure::Len;
+use plan::detail::heat::GAS_VALVE_AT;
 use plan::element::{ServiceKind, ServicePoint};
 use plan::{Body, Element, ElementId};
 
@@ -30,11 +31,12 @@ In the plan, from the valve to the nearest point of the appliance that it serves
 the nearest furnace or water heater is assumed, and the finding is one to verify.
 
 Cannot see
-Appliances that are not drawn, other fuels than gas, valves at a manifold. Height is left out.
+Appliances that are not drawn, other fuels than gas. Height is left out.
 
 Exceptions
-A labelled valve at a manifold within 50 ft that can be reached readily may serve instead. The uniform mechanical code has the
-distance without the same room. A decorative appliance may have its valve elsewhere.
+A labelled valve at a manifold within 50 ft that can be reached readily may serve instead, and a decorative appliance may have
+its valve elsewhere: a valve that is stated to be one of these is let be here. The uniform mechanical code has the distance
+without the same room.
 
 Remedies
 None is offered: gas work is for licensed people.
@@ -53,6 +55,9 @@ fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
 }
 
 fn judge(sheet: &Sheet<'_>, element: &Element, valve: &ServicePoint) -> Option<Finding> {
+    if sheet.ask(element, &GAS_VALVE_AT).is(&["a manifold", "a decorative appliance"]) {
+        return None;
+    }
     let (appliance, served, given) = served(sheet, valve)?;
     let limit = sheet.book.len("gas-valve-distance");
     let finding = |measured, required, title: String, places: Vec<Place>| {
@@ -160,6 +165,13 @@ mod tests {
         sample.expect(SLUG, &["verify, measured 90\", required 72\""]);
         let assumed = &sample.findings(SLUG)[0].assumed;
         assert_eq!(assumed, &["it serves water heater S5, the nearest"]);
+    }
+
+    #[test]
+    fn a_manifold_valve_may_be_elsewhere() {
+        beside(inch(90.0))
+            .state(&super::GAS_VALVE_AT, plan::detail::Value::Word("a manifold"))
+            .expect_none(SLUG);
     }
 
     /// services.md T7 AX9: valve 5 ft away, but in the next room after a partition.

@@ -31,6 +31,7 @@ mod panel_no_bath;
 mod panel_no_clothes_closet;
 mod panel_no_stair;
 mod panel_width;
+mod plumbing_device_access;
 mod radon_pipe_visible;
 mod sump_access;
 mod water_meter_space;
@@ -62,6 +63,7 @@ pub(super) const RULES: &[Rule] = &[
     gas_valve_concealed::RULE,
     gas_meter_ignition::RULE,
     water_valve_access::RULE,
+    plumbing_device_access::RULE,
     hose_bib_valve_access::RULE,
     water_meter_space::RULE,
     cleanout_clearance::RULE,

@@ -1,5 +1,6 @@
 //! A fuel-burning appliance in a room that must not have one.
 
+use plan::detail::heat::{FUEL, VENT};
 use plan::element::{RoomUse, ServiceKind};
 
 use crate::rules::rooms::words::{called, capital, room_called};
@@ -20,11 +21,10 @@ Source
 IRC G2406.2 (303.3), M2005.2: 2018 to 2024.
 
 How it is measured
-By the room in which its middle lies.
+By the room in which its middle lies, and by its stated fuel and vent: until both are stated the finding is to be verified.
 
 Cannot see
-What it burns and where it takes its air from, and an enclosure with a tight door that opens to outdoor air: so the finding is to
-be verified.
+An enclosure with a tight door that opens to outdoor air: set the finding aside with that reason.
 
 Exceptions
 Direct-vent appliances; electric ones; a dedicated enclosure with a solid weather-stripped door and all air from outdoors.
@@ -48,24 +48,31 @@ fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
         if !matches!(room.room_use, RoomUse::Bedroom | RoomUse::Bath | RoomUse::Closet) {
             continue;
         }
+        let (fuel, vent) = (sheet.ask(element, &FUEL), sheet.ask(element, &VENT));
+        if fuel.is(&["electric"]) || vent.is(&["direct vent"]) {
+            continue;
+        }
+        let known = fuel.stated && vent.stated;
         let title =
             format!("{} stands in {}", capital(&called(sheet, element.id)), room_called(room));
-        out.push(
-            Finding::new(
-                Severity::Verify,
-                sheet.book.cite("appliance-room"),
-                RULE.slug,
-                vec![element.id],
-                Phrase::text(title),
-                WHY,
-            )
-            .figures(
-                Quantity::Words(format!("in a {}", room.room_use.word())),
-                Quantity::Words("another room, or outdoor air".to_owned()),
-            )
-            .assuming("it burns fuel and takes its air from the room")
-            .at(Place::Point(at)),
-        );
+        let finding = Finding::new(
+            Severity::Correction,
+            sheet.book.cite("appliance-room"),
+            RULE.slug,
+            vec![element.id],
+            Phrase::text(title),
+            WHY,
+        )
+        .figures(
+            Quantity::Words(format!("in a {}", room.room_use.word())),
+            Quantity::Words("another room, or outdoor air".to_owned()),
+        )
+        .at(Place::Point(at));
+        out.push(if known {
+            finding
+        } else {
+            finding.assuming("it burns fuel and takes its air from the room")
+        });
     }
 }
 
@@ -73,6 +80,7 @@ fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
 mod tests {
     use geometry::Facing;
     use plan::Edition;
+    use plan::detail::Value;
 
     use super::*;
     use crate::testing::{Sample, at};
@@ -114,6 +122,19 @@ mod tests {
             .tag(at(72.0, 200.0), "Plant", RoomUse::Mechanical)
             .service(ServiceKind::WaterHeater, at(72.0, 122.25), Facing::NORTH);
         two.expect_none(SLUG);
+    }
+
+    #[test]
+    fn by_its_fuel_and_vent() {
+        let stated = |fuel, vent| {
+            room(ServiceKind::Furnace, RoomUse::Bedroom)
+                .state(&FUEL, Value::Word(fuel))
+                .state(&VENT, Value::Word(vent))
+        };
+        stated("electric", "draft hood").expect_none(SLUG);
+        stated("natural gas", "direct vent").expect_none(SLUG);
+        let burns = stated("natural gas", "draft hood").findings(SLUG);
+        assert_eq!(burns[0].severity, Severity::Correction);
     }
 
     #[test]

@@ -2,14 +2,20 @@
 //! is not the building code's, but comes before everything else.
 
 mod damp_basement;
+mod floating_wall;
 mod old_house;
 mod radon_level;
 mod wall_cracks;
 
 use crate::{Citation, Finding, Phrase, Place, Quantity, Rule, Severity, Sheet};
 
-pub(super) const RULES: &[Rule] =
-    &[radon_level::RULE, damp_basement::RULE, wall_cracks::RULE, old_house::RULE];
+pub(super) const RULES: &[Rule] = &[
+    radon_level::RULE,
+    damp_basement::RULE,
+    wall_cracks::RULE,
+    old_house::RULE,
+    floating_wall::RULE,
+];
 
 /// Advice about the whole basement, painted at its first room.
 fn advice(

@@ -12,8 +12,8 @@ pub(crate) const RULE: Rule = Rule {
     title: "Air admittance valve",
     page: "\
 What
-An air admittance valve is at least 4 in above the branch that it vents, gets room air, and does not vent a pit with a
-pump.
+An air admittance valve is at least 4 in above the branch that it vents, that of a stack 6 in above the highest rim; it
+gets room air and does not vent a pit with a pump.
 
 Why
 Without air it lets the traps run empty; too low it fills with waste and leaks sewer gas.
@@ -26,8 +26,7 @@ By what is stated of the valve; it is taken for well placed. That it can be reac
 access.
 
 Cannot see
-Insulation around it, 6 in below the valve; the vent of the house that must reach the open air. That of a stack is 6
-in above the highest rim.
+Insulation around it, 6 in below the valve; the vent of the house that must reach the open air.
 
 Exceptions
 Some states allow none at all: ask.
@@ -35,7 +34,7 @@ Some states allow none at all: ask.
 Remedies
 A louvred cover at the right height.
 ",
-    cites: &["air-valve-above", "air-valve-breathes", "air-valve-pit"],
+    cites: &["air-valve-above", "air-valve-stack", "air-valve-breathes", "air-valve-pit"],
     check,
     remedies: Some(|finding, sheet| told::remedies(finding, sheet, DEMANDS)),
 };
@@ -44,6 +43,15 @@ const WHY: &str =
     "Without air it lets the traps run empty; too low it fills with waste and leaks sewer gas.";
 
 const DEMANDS: &[Demand] = &[
+    Demand {
+        rule: RULE.slug,
+        limit: "air-valve-stack",
+        detail: &AIR_VALVE_ABOVE,
+        good: Good::AtLeast,
+        fails: "is too low for a stack",
+        why: WHY,
+        asks: false,
+    },
     Demand {
         rule: RULE.slug,
         limit: "air-valve-above",
@@ -75,7 +83,18 @@ const DEMANDS: &[Demand] = &[
 
 fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
     for demand in DEMANDS {
-        told::check(sheet, out, demand, told::of_kind(sheet, ServiceKind::AirAdmittanceValve));
+        let stack = |e: &&plan::Element| sheet.ask(e, &AIR_VALVE_VENTS).is(&["a stack"]);
+        let valves = told::of_kind(sheet, ServiceKind::AirAdmittanceValve);
+        told::check(
+            sheet,
+            out,
+            demand,
+            valves.filter(|e| match demand.limit {
+                "air-valve-stack" => stack(e),
+                "air-valve-above" => !stack(e),
+                _ => true,
+            }),
+        );
     }
 }
 
@@ -132,6 +151,17 @@ mod tests {
             good().state(&AIR_VALVE_VENTS, Value::Word("a pit with a pump")).findings(SLUG).len(),
             1
         );
+    }
+
+    #[test]
+    fn that_of_a_stack_is_higher() {
+        let stack = |inches| {
+            good()
+                .state(&AIR_VALVE_VENTS, Value::Word("a stack"))
+                .state(&AIR_VALVE_ABOVE, Value::Length(crate::testing::inch(inches)))
+        };
+        stack(6.0).expect_none(SLUG);
+        stack(5.0).expect(SLUG, &["correction, measured 5\", required 6\""]);
     }
 
     #[test]

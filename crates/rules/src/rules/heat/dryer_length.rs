@@ -87,6 +87,11 @@ fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
 fn allowed(sheet: &Sheet<'_>, element: &Element) -> Len {
     let maker = sheet.ask(element, &DRYER_MAKER).len();
     let longest = maker.unwrap_or_else(|| sheet.book.length("dryer-length"));
+    (longest - taken_by_elbows(sheet, element)).max(Len::ZERO)
+}
+
+/// The length that the elbows of a dryer's duct take.
+pub(super) fn taken_by_elbows(sheet: &Sheet<'_>, element: &Element) -> Len {
     let (right, half) = match sheet.ask(element, &DRYER_ELBOWS).word() {
         Some("smooth, 6 in radius") => ("dryer-elbow-smooth-6", "dryer-elbow-half-smooth-6"),
         Some("smooth, 8 in radius") => ("dryer-elbow-smooth-8", "dryer-elbow-half-smooth-8"),
@@ -97,8 +102,7 @@ fn allowed(sheet: &Sheet<'_>, element: &Element) -> Len {
         let n = sheet.ask(element, detail).number().unwrap_or(0);
         sheet.book.length(slug) * i32::try_from(n).unwrap_or(i32::MAX)
     };
-    let taken = taken(&DRYER_RIGHT_ANGLES, right) + taken(&DRYER_HALF_ANGLES, half);
-    (longest - taken).max(Len::ZERO)
+    taken(&DRYER_RIGHT_ANGLES, right) + taken(&DRYER_HALF_ANGLES, half)
 }
 
 #[cfg(test)]

@@ -4,9 +4,12 @@ mod air_valve;
 mod air_way_back;
 mod appliance_base;
 mod appliance_straps;
+mod backwater_valve;
+mod bath_fan_duct;
 mod bath_fan_end;
 mod bath_fan_rate;
 mod burners;
+mod cleanout_size;
 mod cleanout_spacing;
 mod combustion_openings;
 mod combustion_volume;
@@ -15,14 +18,18 @@ mod condensate_pump;
 mod dryer_closet_air;
 mod dryer_duct_build;
 mod dryer_end;
+mod dryer_label;
 mod dryer_length;
 mod duct_cavity;
 mod ejector_valves;
 mod ejector_vent;
+mod exhaust_makeup;
 mod expansion_control;
 mod floor_drain_trap;
 mod gas_connector;
 mod gas_valve_label;
+mod house;
+mod label_clearance;
 mod main_valve;
 mod pit;
 mod propane_basement;
@@ -35,6 +42,8 @@ mod sediment_trap;
 mod standpipe_height;
 mod told;
 mod water_heater_pan;
+mod water_pressure;
+mod whirlpool_panel;
 
 use crate::Rule;
 
@@ -72,4 +81,12 @@ pub(super) const RULES: &[Rule] = &[
     pit::RULE,
     propane_basement::RULE,
     expansion_control::RULE,
+    backwater_valve::RULE,
+    bath_fan_duct::RULE,
+    cleanout_size::RULE,
+    dryer_label::RULE,
+    exhaust_makeup::RULE,
+    label_clearance::RULE,
+    water_pressure::RULE,
+    whirlpool_panel::RULE,
 ];
