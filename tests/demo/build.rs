@@ -95,6 +95,13 @@ impl Build {
         self.add(State::New, Body::Partition(Partition::two_by_four(pt(a), pt(b))))
     }
 
+    /// Studs alone.
+    pub fn bare_partition(&mut self, a: Xy, b: Xy) -> ElementId {
+        let mut wall = Partition::two_by_four(pt(a), pt(b));
+        wall.layers.retain(|layer| layer.material == Material::Stud);
+        self.add(State::New, Body::Partition(wall))
+    }
+
     /// 2 in of foam, a 2x4 wall and 1/2 in board over a whole foundation wall: 6 in.
     pub fn furring(&mut self, host: ElementId, from: i32, to: i32) -> ElementId {
         let layers = vec![

@@ -3,6 +3,7 @@
 //! Everything here is a pure function of the plan. This crate knows no limit of any code, no rule and
 //! no drawing: it measures, others judge.
 
+mod common_wall;
 mod cover;
 mod facts;
 mod gap;
@@ -20,6 +21,7 @@ mod wall_space;
 mod walls;
 pub mod ways;
 
+pub use common_wall::common_walls;
 pub use cover::{Cover, CoverBy, cover};
 pub use facts::{Facts, derive};
 pub use gap::{ClearGap, clear_to_next};

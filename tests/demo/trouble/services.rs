@@ -2,7 +2,7 @@
 
 use geometry::Facing;
 use measure::Len;
-use plan::detail::{Detail, Value, heat, overhead, plumbing, site as of_site};
+use plan::detail::{Detail, Value, heat, opening, overhead, plumbing, site as of_site};
 use plan::element::*;
 use plan::{ElementId, House, Plan};
 
@@ -31,6 +31,7 @@ pub fn plan() -> Plan {
     b.door(wall, 40, 32, End::Start, Side::Right);
     b.door(wall, 130, 32, End::Start, Side::Right);
     b.door(wall, 230, 32, End::Start, Side::Right);
+    garage(&mut b);
     utility(&mut b);
     closet_and_bath(&mut b, &walls);
     b.done()
@@ -163,4 +164,23 @@ fn closet_and_bath(b: &mut Build, walls: &[ElementId]) {
             (&heat::FAN_LENGTH, Value::Length(Len::feet_inches(60, 0))),
         ],
     );
+}
+
+/// A garage beside the house with a door to a bedroom, bare studs and a heater on its floor.
+fn garage(b: &mut Build) {
+    b.shell(&[(600, 0), (900, 0), (900, 300), (600, 300)], 8);
+    b.tag((650, 200), "Garage", RoomUse::Garage);
+    b.tag((820, 200), "Bedroom", RoomUse::Bedroom);
+    let wall = b.bare_partition((740, 0), (740, 300));
+    let door = b.door(wall, 100, 32, End::Start, Side::Right);
+    state(
+        b,
+        door,
+        &[
+            (&opening::LEAF_MADE_OF, Value::Word("hollow or thinner")),
+            (&opening::CLOSES_ITSELF, Value::No),
+        ],
+    );
+    let heater = b.service(ServiceKind::WaterHeater, (640, 0), Facing::NORTH);
+    b.state(heater, &heat::IGNITION_HEIGHT, Value::Length(Len::inches(6)));
 }

@@ -21,6 +21,7 @@ pub enum RoomUse {
     Workshop,
     Gym,
     Kitchen,
+    Garage,
 }
 
 /// Names a room and says what it is used as. It speaks for the room that it stands in.
@@ -39,7 +40,7 @@ pub struct Note {
 }
 
 impl RoomUse {
-    pub const ALL: [RoomUse; 14] = [
+    pub const ALL: [RoomUse; 15] = [
         RoomUse::Bedroom,
         RoomUse::Office,
         RoomUse::Den,
@@ -54,6 +55,7 @@ impl RoomUse {
         RoomUse::Workshop,
         RoomUse::Gym,
         RoomUse::Kitchen,
+        RoomUse::Garage,
     ];
 
     pub fn word(self) -> &'static str {
@@ -72,6 +74,7 @@ impl RoomUse {
             RoomUse::Workshop => "workshop",
             RoomUse::Gym => "gym",
             RoomUse::Kitchen => "kitchen",
+            RoomUse::Garage => "garage",
         }
     }
 }

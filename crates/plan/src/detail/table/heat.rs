@@ -85,6 +85,15 @@ pub const BASE: Detail = choice(
     Some("concrete"),
 );
 
+pub const IGNITION_HEIGHT: Detail = length(
+    "ignition-height",
+    APPLIANCE,
+    "Ignition above floor",
+    "How high above the floor does the appliance light? It matters in a garage.",
+    up_to("height", 10),
+    None,
+);
+
 pub const STRAPPED: Detail = yes_no(
     "strapped",
     APPLIANCE,
@@ -428,6 +437,7 @@ pub(super) const ALL: &[&Detail] = &[
     &LABEL_SIDES,
     &LABEL_BACK,
     &BASE,
+    &IGNITION_HEIGHT,
     &STRAPPED,
     &CONNECTOR,
     &CONNECTOR_HIDDEN,

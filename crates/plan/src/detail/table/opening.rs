@@ -106,6 +106,23 @@ pub const GLASS_IN_DOOR: Detail = choice(
     Some("none"),
 );
 
+pub const LEAF_MADE_OF: Detail = choice(
+    "leaf-made-of",
+    DOOR,
+    "Leaf",
+    "What is the leaf made of? It matters between a garage and the house.",
+    &["solid wood 1 3/8 in", "steel 1 3/8 in", "rated 20 minutes", "hollow or thinner"],
+    None,
+);
+
+pub const CLOSES_ITSELF: Detail = yes_no(
+    "closes-itself",
+    DOOR,
+    "Closes itself",
+    "Does a spring or closer shut and latch the door?",
+    None,
+);
+
 pub const LEADS_TO: Detail = choice(
     "leads-to",
     WINDOW,
@@ -172,6 +189,8 @@ pub(super) const ALL: &[&Detail] = &[
     &UNDER_DECK,
     &DOOR_LOCK,
     &GLASS_IN_DOOR,
+    &LEAF_MADE_OF,
+    &CLOSES_ITSELF,
     &LEADS_TO,
     &PATH_WIDTH,
     &WELL_GUARD,

@@ -43,6 +43,6 @@ words! {
     }
     RoomUse = model::RoomUse {
         Bedroom, Office, Den, FamilyRoom, Bath, Laundry, Closet, Hall, Storage, Mechanical,
-        Unfinished, Workshop, Gym, Kitchen,
+        Unfinished, Workshop, Gym, Kitchen, Garage,
     }
 }

@@ -26,16 +26,17 @@ a room that falls short by its frames falls short for certain; one that just pas
 live in have a rule of their own.
 
 Cannot see
-The glass itself, the part that opens, light borrowed from the next room through an opening of half the common wall.
+The glass itself, the part that opens.
 
 Exceptions
-Artificial light of 6 footcandles at 30 in together with mechanical ventilation (2018, 2021); each for itself in 2024.
+A room borrows from the next one where openings without leaves take half of the common wall, a tenth of its floor and 25 sq ft:
+then floors and glass of both count together (IRC R303.2, R325.1.3 in 2024). Artificial light of 6 footcandles at 30 in together with mechanical ventilation (2018, 2021); each for itself in 2024.
 Marked to verify for that reason.
 
 Remedies
 A larger window, or light and ventilation.
 ",
-    cites: &["room-glazing-percent"],
+    cites: &["room-glazing-percent", "borrow-wall", "borrow-floor", "borrow-area"],
     check,
     remedies: None,
 };

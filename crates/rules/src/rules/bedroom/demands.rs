@@ -6,6 +6,7 @@ use plan::element::{RoomUse, ServiceKind};
 use space::{Room, RoomIndex};
 
 use super::bedroom_alarms::{Alarms, alarms};
+use super::borrowed::as_one;
 use super::glazing;
 use crate::rules::electrical::devices::drawn;
 use crate::rules::headroom::{HeightLimit, ceiling_limit, projection_limit};
@@ -156,8 +157,9 @@ fn height(text: &str, measured: Len, height: HeightLimit) -> Demand {
 
 /// By the frames: the glass is smaller, and light and ventilation may stand in for it.
 fn light(sheet: &Sheet<'_>, room: &Room) -> Demand {
-    let limit = glazing::limit(sheet, room);
-    let frames = glazing::frames(sheet.facts, room);
+    let together = as_one(sheet, room);
+    let limit = glazing::limit_of(sheet, &together);
+    let frames = together.iter().map(|r| glazing::frames(sheet.facts, r)).sum();
     let text = "Window glass of 8 % of the floor, or light and ventilation (frames measured)";
     Demand::new(text, Met::Unknown, limit.citation)
         .figures(Quantity::Area(frames), Quantity::Area(limit.value))

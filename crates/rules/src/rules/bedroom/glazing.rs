@@ -6,6 +6,7 @@ use plan::detail::room::{LAMPS, MECHANICAL_AIR};
 use plan::element::Window;
 use space::{Facts, Room};
 
+use super::borrowed::as_one;
 use crate::rules::rooms::words::{capital, room_called, room_elements};
 use crate::{Finding, Limit, Phrase, Place, Quantity, Severity, Sheet};
 
@@ -38,8 +39,9 @@ pub(super) fn little_daylight(
     room: &Room,
     slug: &'static str,
 ) -> Option<Finding> {
-    let limit = limit(sheet, room);
-    let measured = frames(sheet.facts, room);
+    let together = as_one(sheet, room);
+    let limit = limit_of(sheet, &together);
+    let measured = together.iter().map(|r| frames(sheet.facts, r)).sum();
     if measured >= limit.value || lit_and_aired(sheet, room) {
         return None;
     }
@@ -68,9 +70,10 @@ fn lit_and_aired(sheet: &Sheet<'_>, room: &Room) -> bool {
     yes(&LAMPS) && aired
 }
 
-/// The least glass of a room, rounded up.
-pub(super) fn limit(sheet: &Sheet<'_>, room: &Room) -> Limit<Area> {
+/// The least glass of rooms that count as one, rounded up.
+pub(super) fn limit_of(sheet: &Sheet<'_>, rooms: &[&Room]) -> Limit<Area> {
     let percent = sheet.book.count("room-glazing-percent");
-    let hundredfold = room.area.square_units() * i128::from(percent.value);
+    let floor: i128 = rooms.iter().map(|room| room.area.square_units()).sum();
+    let hundredfold = floor * i128::from(percent.value);
     Limit { value: Area::from_square_units((hundredfold + 99) / 100), citation: percent.citation }
 }

@@ -2,6 +2,7 @@
 
 mod bedroom_alarms;
 mod bedroom_light;
+mod borrowed;
 mod demands;
 #[cfg(test)]
 mod demands_tests;

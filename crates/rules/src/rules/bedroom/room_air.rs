@@ -6,6 +6,7 @@ use plan::detail::room::MECHANICAL_AIR;
 use plan::{Body, Element};
 use space::{OpeningFacts, Room};
 
+use super::borrowed::as_one;
 use crate::rules::rooms::uses::habitable;
 use crate::rules::rooms::words::{capital, room_called, room_elements};
 use crate::{Finding, Group, Limit, Phrase, Place, Quantity, Rule, Severity, Sheet};
@@ -33,7 +34,7 @@ Cannot see
 Insect screens, and air borrowed from the next room through an opening of half the common wall.
 
 Exceptions
-A whole-house ventilation system, or 0.35 air changes an hour, at the rates of the code.
+A room whose wall to the next one stands half open borrows its air, as its light; a whole-house ventilation system, or 0.35 air changes an hour, at the rates of the code.
 
 Remedies
 State the mechanical system that serves the room, or plan a window that opens further.
@@ -54,8 +55,9 @@ fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
         if air.yes() == Some(true) {
             continue;
         }
-        let limit = limit(sheet, room);
-        let opens = opens(sheet, room);
+        let together = as_one(sheet, room);
+        let limit = limit(sheet, &together);
+        let opens = together.iter().map(|r| opens(sheet, r)).sum();
         if opens >= limit.value {
             continue;
         }
@@ -94,10 +96,11 @@ fn openable(sheet: &Sheet<'_>, opening: &OpeningFacts, element: &Element) -> Are
     }
 }
 
-/// The least area that opens, rounded up.
-fn limit(sheet: &Sheet<'_>, room: &Room) -> Limit<Area> {
+/// The least area that opens for rooms that count as one, rounded up.
+fn limit(sheet: &Sheet<'_>, rooms: &[&Room]) -> Limit<Area> {
     let percent = sheet.book.count("room-air-percent");
-    let hundredfold = room.area.square_units() * i128::from(percent.value);
+    let floor: i128 = rooms.iter().map(|room| room.area.square_units()).sum();
+    let hundredfold = floor * i128::from(percent.value);
     Limit { value: Area::from_square_units((hundredfold + 99) / 100), citation: percent.citation }
 }
 

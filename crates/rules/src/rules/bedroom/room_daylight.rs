@@ -27,16 +27,17 @@ a room that falls short by its frames falls short for certain; one that just pas
 have a rule of their own.
 
 Cannot see
-The glass itself, the part that opens, light borrowed from the next room through an opening of half the common wall.
+The glass itself, the part that opens.
 
 Exceptions
-Artificial light of 6 footcandles at 30 in together with mechanical ventilation (2018, 2021); each for itself in 2024.
+A room borrows from the next one where openings without leaves take half of the common wall, a tenth of its floor and 25 sq ft:
+then floors and glass of both count together (IRC R303.2, R325.1.3 in 2024). Artificial light of 6 footcandles at 30 in together with mechanical ventilation (2018, 2021); each for itself in 2024.
 Marked to verify for that reason.
 
 Remedies
 A larger window, or light and ventilation.
 ",
-    cites: &["room-glazing-percent"],
+    cites: &["room-glazing-percent", "borrow-wall", "borrow-floor", "borrow-area"],
     check,
     remedies: None,
 };
@@ -101,6 +102,40 @@ mod tests {
         assert_eq!(lit(Edition::E2021, None), 1, "with mechanical air only");
         assert_eq!(lit(Edition::E2021, Some(Value::Yes)), 0);
         assert_eq!(lit(Edition::E2024, None), 0, "by themselves");
+    }
+
+    /// Two rooms of 10 x 10 ft, the eastern one with a window; an opening of this width, 96 in high, in the wall.
+    fn beside_a_lit_one(opening: f64) -> Vec<crate::Finding> {
+        let sample = Sample::room(244.5, 120.0)
+            .site(|s| s.joist_underside = inch(96.0))
+            .tag(at(60.0, 60.0), "Inner", RoomUse::Den)
+            .tag(at(180.0, 60.0), "Outer", RoomUse::FamilyRoom);
+        let south = sample.facts().plan.elements().iter().next().expect("a wall").id;
+        let window = Window {
+            operation: plan::element::WindowOperation::Casement,
+            frame_width: inch(60.0),
+            frame_height: inch(48.0),
+            clear: plan::element::ClearOpening::Estimated,
+            sill: inch(30.0),
+            grade: inch(20.0),
+            well: None,
+        };
+        let sample =
+            sample.window(south, 160.0, window).partition(at(122.25, 0.0), at(122.25, 120.0));
+        let wall = sample.last();
+        let sample = sample
+            .door(wall, 2.0, opening)
+            .tune_door(|d| d.operation = plan::element::DoorOperation::Cased)
+            .tune_door(|d| d.leaf_height = inch(90.0));
+        sample.findings(SLUG)
+    }
+
+    #[test]
+    fn a_room_borrows_through_half_of_the_wall() {
+        // The wall is 120 x 96 in: half of it are 64 in of an opening 90 in high, and more than 25 sq ft.
+        assert!(beside_a_lit_one(64.0).is_empty(), "{:?}", beside_a_lit_one(64.0));
+        let short = beside_a_lit_one(63.9375);
+        assert_eq!(short.len(), 1, "the inner room alone: {short:?}");
     }
 
     #[test]

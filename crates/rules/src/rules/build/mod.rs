@@ -9,6 +9,11 @@ pub(crate) mod fixtures;
 mod floor_membrane;
 mod foam_barrier;
 mod furring_on_concrete;
+mod garage;
+mod garage_bedroom_door;
+mod garage_board;
+mod garage_door;
+mod garage_ignition;
 mod glass;
 mod glass_by_door;
 mod glass_by_stair;
@@ -52,4 +57,8 @@ pub(super) const RULES: &[Rule] = &[
     floor_membrane::RULE,
     draftstop::RULE,
     glass_by_stair::RULE,
+    garage_bedroom_door::RULE,
+    garage_board::RULE,
+    garage_door::RULE,
+    garage_ignition::RULE,
 ];

@@ -77,6 +77,7 @@ fn in_2017(sheet: &Sheet<'_>, element: &Element) -> bool {
             | RoomUse::Bath
             | RoomUse::Kitchen
             | RoomUse::Laundry
+            | RoomUse::Garage
     );
     damp || near_water(sheet, room, &point.placed().corners(), sheet.book.length("water-reach"))
 }

@@ -19,7 +19,8 @@ pub(crate) const fn habitable(room_use: RoomUse) -> bool {
         | RoomUse::Storage
         | RoomUse::Mechanical
         | RoomUse::Unfinished
-        | RoomUse::Workshop => false,
+        | RoomUse::Workshop
+        | RoomUse::Garage => false,
     }
 }
 
