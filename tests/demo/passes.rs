@@ -48,6 +48,8 @@ fn stated(b: &mut Build) {
         (&heat::VENT, word("draft hood")),
         (&heat::INPUT, Value::Number(50_000)),
         (&wall::FIREBLOCKED, Value::Yes),
+        (&wall::FOAM_R, Value::Number(10)),
+        (&wall::CAVITY_R, Value::Number(0)),
         (&wall::TREATED_PLATE, word("treated wood")),
         (&opening::WELL_DRAIN, Value::Yes),
         (&stair::HANDRAIL, word("one side")),
@@ -57,6 +59,7 @@ fn stated(b: &mut Build) {
     ] {
         b.state_all(detail, value);
     }
+    b.state_site(&of_site::CLIMATE_ZONE, word("4"));
     b.state_site(&of_site::RADON, Value::Number(12));
     b.state_site(&of_site::DAMP, word("dry for a season"));
 }

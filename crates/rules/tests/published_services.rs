@@ -8,7 +8,10 @@ mod basement;
 use basement::{Basement, inch};
 use geometry::Facing;
 use plan::detail::Value;
-use plan::detail::heat::{AIR_FROM, AIR_LOUVRE, AIR_OPENING, FUEL, INPUT, VENT};
+use plan::detail::heat::{
+    AIR_FROM, AIR_LOUVRE, AIR_OPENING, DRYER_ELBOWS, DRYER_LENGTH, DRYER_RIGHT_ANGLES, FUEL, INPUT,
+    VENT,
+};
 use plan::element::{
     AccessOpening, DoorOperation, OverheadKind, OverheadShape, RoomUse, ServiceKind,
 };
@@ -267,5 +270,23 @@ mod derived {
                 .service(ServiceKind::Receptacle, 10.0, 40.0, Facing::NORTH)
         };
         assert_eq!(severity(&hall(116.0), "receptacle-hall"), None);
+    }
+
+    /// PL6: a dryer's duct of 25 ft with three elbows of 4 in is 40 ft long; with elbows of 6 in radius 30 ft 3 in.
+    #[test]
+    fn pl6_dryer_duct() {
+        let duct = |feet: i32, elbows| {
+            unfinished(120.0, 120.0)
+                .service(ServiceKind::ClothesDryer, 60.0, 0.0, Facing::NORTH)
+                .state(&DRYER_LENGTH, Value::Length(measure::Len::feet_inches(feet, 0)))
+                .state(&DRYER_RIGHT_ANGLES, Value::Number(3))
+                .state(&DRYER_ELBOWS, Value::Word(elbows))
+        };
+        assert!(severity(&duct(25, "mitred"), "dryer-length").is_some());
+        assert_eq!(severity(&duct(20, "mitred"), "dryer-length"), None);
+        assert_eq!(severity(&duct(25, "smooth, 6 in radius"), "dryer-length"), None);
+        // 35 ft less 5 ft 3 in are 29 ft 9 in.
+        assert_eq!(severity(&duct(29, "smooth, 6 in radius"), "dryer-length"), None);
+        assert!(severity(&duct(30, "smooth, 6 in radius"), "dryer-length").is_some());
     }
 }

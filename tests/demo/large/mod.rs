@@ -50,6 +50,9 @@ pub fn plan() -> Plan {
     b.state_all(&wall::FIREBLOCKED, Value::Yes);
     b.state_all(&room::HEATED, Value::Yes);
     b.state_all(&opening::WELL_DRAIN, Value::Yes);
+    b.state_all(&wall::FOAM_R, Value::Number(10));
+    b.state_all(&wall::CAVITY_R, Value::Number(0));
+    b.state_site(&of_site::CLIMATE_ZONE, Value::Word("4"));
     b.state_site(&of_site::RADON, Value::Number(9));
     b.state_all(&stair::HANDRAIL, Value::Word("both sides"));
     b.done()

@@ -146,7 +146,7 @@ fn finished(b: &mut Build, walls: &[ElementId]) {
         &[
             (&wall::RIM, Value::Word("rigid foam, bare")),
             (&wall::FOAM_R, Value::Number(0)),
-            (&wall::CAVITY_R, Value::Number(0)),
+            (&wall::CAVITY_R, Value::Number(11)),
         ],
     );
     let soffit = b.run(OverheadKind::Soffit, (380, 84), (380, 216), 20, 86);

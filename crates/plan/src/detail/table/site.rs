@@ -44,8 +44,8 @@ pub const FLOOR_ABOVE: Detail = choice(
     "floor-above",
     OF,
     "Floor above",
-    "What carries the floor above?",
-    &["solid joists", "I-joists", "open-web trusses"],
+    "What carries the floor above? Solid joists are of 2x10 or more unless stated smaller.",
+    &["solid joists", "solid joists under 2x10", "I-joists", "open-web trusses"],
     Some("solid joists"),
 );
 

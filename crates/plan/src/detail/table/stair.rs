@@ -111,7 +111,7 @@ pub const STRINGERS_BLOCKED: Detail = yes_no(
     STAIR,
     "Stringers blocked",
     "Is the space between the stringers closed at the top and the bottom of the run?",
-    Some(Value::Yes),
+    None,
 );
 
 pub const GUARD_HEIGHT: Detail = length(

@@ -89,6 +89,24 @@ pub const CRACKS: Detail = choice(
     Some("none, or dry hairlines"),
 );
 
+pub const FURRING_WOOD: Detail = choice(
+    "furring-wood",
+    FURRING,
+    "At the concrete",
+    "What keeps the wood of the furring from the damp of the concrete?",
+    &["treated wood", "a membrane between", "steel", "nothing"],
+    None,
+);
+
+pub const FOAM_COVER: Detail = choice(
+    "foam-cover",
+    FRAMED,
+    "Cover of the foam",
+    "What covers the foam besides the board that is drawn?",
+    &["nothing else", "a tested barrier", "foam approved to stay bare"],
+    Some("nothing else"),
+);
+
 pub const FLOATING_GAP: Detail = length(
     "floating-gap",
     FRAMED,
@@ -107,5 +125,7 @@ pub(super) const ALL: &[&Detail] = &[
     &FIREBLOCKED,
     &RIM,
     &CRACKS,
+    &FURRING_WOOD,
+    &FOAM_COVER,
     &FLOATING_GAP,
 ];

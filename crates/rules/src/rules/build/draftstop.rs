@@ -14,8 +14,8 @@ pub(crate) const RULE: Rule = Rule {
     title: "Draftstops in the ceiling space",
     page: "\
 What
-Where a ceiling is hung below the floor, or the floor is of open-web trusses, the space between is divided so that no part is
-larger than 1,000 sq ft.
+Where a ceiling is hung below the floor, or closes the space between open-web trusses, that space is divided so that no part
+is larger than 1,000 sq ft.
 
 Why
 Fire runs in the hidden space from one end of the house to the other.
@@ -24,14 +24,14 @@ Source
 IRC R302.12: 2018 to 2024 (from memory; the figure is confirmed by several pages).
 
 How it is measured
-The net floor of all rooms together, where the ceiling of the site facts is of lay-in tiles or the floor above is stated to be
-of open-web trusses. The space over partitions is taken to be open.
+The net floor of all rooms together, where the ceiling of the site facts is of lay-in tiles, or of board and the floor above
+is stated to be of open-web trusses. The space over partitions is taken to be open.
 
 Cannot see
 Walls that go up to the floor, and stops that are there: state them.
 
 Exceptions
-Solid joists with board fixed to them.
+Solid joists with board fixed to them; open trusses without a ceiling.
 
 Remedies
 1/2 in board, 3/8 in panel or the like across the space, in about equal parts.
@@ -45,7 +45,8 @@ const WHY: &str = "Fire runs in the hidden space from one end of the house to th
 
 fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
     let hung = matches!(sheet.plan().site.ceiling, CeilingBuild::LayIn(_));
-    let webs = sheet.ask_site(&FLOOR_ABOVE).is(&["open-web trusses"]);
+    let closed = sheet.plan().site.ceiling != CeilingBuild::Open;
+    let webs = closed && sheet.ask_site(&FLOOR_ABOVE).is(&["open-web trusses"]);
     let stopped = sheet.ask_site(&DRAFTSTOPPED);
     if !(hung || webs) || stopped.yes() == Some(true) {
         return;
@@ -112,9 +113,15 @@ mod tests {
     fn does_not_apply() {
         Sample::room(600.0, 300.0).expect_none(SLUG);
         tiled(600.0).state_site(&DRAFTSTOPPED, Value::Yes).expect_none(SLUG);
-        let trusses = Sample::room(600.0, 300.0);
-        let trusses = trusses.state_site(&FLOOR_ABOVE, Value::Word("open-web trusses"));
-        assert_eq!(trusses.findings(SLUG).len(), 1, "under trusses it does");
+    }
+
+    #[test]
+    fn trusses_enclose_a_space_only_with_a_ceiling() {
+        let open =
+            Sample::room(600.0, 300.0).state_site(&FLOOR_ABOVE, Value::Word("open-web trusses"));
+        open.clone().expect_none(SLUG);
+        let trusses = open.site(|s| s.ceiling = CeilingBuild::Board(Len::sixty_fourths(32)));
+        assert_eq!(trusses.findings(SLUG).len(), 1);
         assert_eq!(trusses.remedies(SLUG), ["State of the site “Ceiling space divided: yes”"]);
     }
 }

@@ -44,7 +44,7 @@ const WHY: &str = "Light joists burn through in minutes, under the feet of whoev
 fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
     let site = &sheet.plan().site;
     let floor = sheet.ask_site(&FLOOR_ABOVE);
-    if site.sprinklers || !floor.is(&["I-joists", "open-web trusses"]) {
+    if site.sprinklers || !floor.is(&["solid joists under 2x10", "I-joists", "open-web trusses"]) {
         return;
     }
     let limit = sheet.book.len("floor-membrane");
@@ -104,6 +104,8 @@ mod tests {
     fn clear_pass() {
         under("solid joists", CeilingBuild::Open).expect_none(SLUG);
         under("I-joists", CeilingBuild::Board(Len::sixty_fourths(40))).expect_none(SLUG);
+        // Solid joists need it too where they are smaller than 2x10.
+        assert_eq!(under("solid joists under 2x10", CeilingBuild::Open).findings(SLUG).len(), 1);
     }
 
     #[test]

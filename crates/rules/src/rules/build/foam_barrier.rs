@@ -1,10 +1,12 @@
 //! Foam that nothing separates from the room.
 
 use measure::Len;
+use plan::Body;
+use plan::detail::wall::FOAM_COVER;
 use plan::element::{Layer, Material};
-use plan::{Body, State};
 
 use crate::rules::rooms::words::{called, capital};
+use crate::rules::stated::is_new;
 use crate::{Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
@@ -25,8 +27,11 @@ IRC R316.4 (2018, 2021), R303.4 (2024, from memory).
 How it is measured
 By the layers of new furring and partitions: after the last foam layer, seen from the concrete, the thickest board.
 
+Foam that is stated to be approved to stay bare, or to have a tested barrier, is let be; until that is stated the finding is to be
+verified.
+
 Cannot see
-Foam that is approved to stay bare, and tested barriers other than board: so the finding is to be verified.
+The approval itself.
 
 Exceptions
 Foam at the rim up to 3 1/4 in of given density and flame spread. Foam with a special approval.
@@ -44,7 +49,7 @@ const WHY: &str = "Bare foam burns fast, and its smoke kills before the flame do
 fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
     let limit = sheet.book.len("foam-barrier");
     for wall in &sheet.facts.walls {
-        let Some(element) = sheet.plan().get(wall.id).filter(|e| e.state == State::New) else {
+        let Some(element) = sheet.plan().get(wall.id).filter(|e| is_new(sheet, e)) else {
             continue;
         };
         let board = match &element.body {
@@ -58,21 +63,27 @@ fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
             _ => None,
         };
         let Some(board) = board.filter(|b| *b < limit.value) else { continue };
+        let cover = sheet.ask(element, &FOAM_COVER);
+        if cover.is(&["a tested barrier", "foam approved to stay bare"]) {
+            continue;
+        }
         let title =
             format!("{} has foam with too little board over it", capital(&called(sheet, wall.id)));
-        out.push(
-            Finding::new(
-                Severity::Verify,
-                limit.citation.clone(),
-                RULE.slug,
-                vec![wall.id],
-                Phrase::text(title),
-                WHY,
-            )
-            .figures(Quantity::Len(board), Quantity::Len(limit.value))
-            .assuming("the foam is not approved to stay bare")
-            .at(Place::Span(wall.line.a, wall.line.b)),
-        );
+        let finding = Finding::new(
+            Severity::Correction,
+            limit.citation.clone(),
+            RULE.slug,
+            vec![wall.id],
+            Phrase::text(title),
+            WHY,
+        )
+        .figures(Quantity::Len(board), Quantity::Len(limit.value))
+        .at(Place::Span(wall.line.a, wall.line.b));
+        out.push(if cover.stated {
+            finding
+        } else {
+            finding.assuming("the foam is not approved to stay bare")
+        });
     }
 }
 
@@ -90,8 +101,9 @@ fn board_over_foam(layers: &[Layer]) -> Option<Len> {
 
 #[cfg(test)]
 mod tests {
-    use plan::Edition;
+    use plan::detail::Value;
     use plan::element::Partition;
+    use plan::{Edition, State};
 
     use super::*;
     use crate::testing::{Sample, at};
@@ -117,6 +129,14 @@ mod tests {
     #[test]
     fn clear_pass() {
         wall(foam(Len::sixty_fourths(40))).expect_none(SLUG);
+    }
+
+    #[test]
+    fn by_what_is_stated() {
+        let stated = |word| wall(foam(Len::ZERO)).state(&FOAM_COVER, Value::Word(word));
+        stated("a tested barrier").expect_none(SLUG);
+        stated("foam approved to stay bare").expect_none(SLUG);
+        stated("nothing else").expect(SLUG, &["correction, measured 0\", required 1/2\""]);
     }
 
     #[test]

@@ -1,9 +1,12 @@
 //! Wood fixed straight to the concrete.
 
+use plan::Body;
+use plan::detail::Value;
+use plan::detail::wall::FURRING_WOOD;
 use plan::element::Material;
-use plan::{Body, State};
 
 use crate::rules::rooms::words::{called, capital};
+use crate::rules::stated::{is_new, state_all};
 use crate::{Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
@@ -22,11 +25,11 @@ Source
 IRC R317.1 item 7 (2018, 2021), R304.1 (2024).
 
 How it is measured
-By the layers of new furring: framing is the first layer at the concrete.
+By the layers of new furring: framing is the first layer at the concrete; and by what is stated of that wood. Until it is stated,
+the finding is to be verified.
 
 Cannot see
-Whether the wood is treated, whether a membrane lies between, and how much of the wall is below grade: so the finding is
-to be verified.
+How much of the wall is below grade.
 
 Exceptions
 Stud walls that stand off the concrete.
@@ -36,7 +39,7 @@ Foam or a gap of 1/2 in between, or treated wood.
 ",
     cites: &["furring-on-concrete"],
     check,
-    remedies: None,
+    remedies: Some(|finding, sheet| state_all(finding, sheet, &FURRING_WOOD, Value::Word("treated wood"))),
 };
 
 const WHY: &str =
@@ -44,7 +47,7 @@ const WHY: &str =
 
 fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
     for wall in &sheet.facts.walls {
-        let Some(element) = sheet.plan().get(wall.id).filter(|e| e.state == State::New) else {
+        let Some(element) = sheet.plan().get(wall.id).filter(|e| is_new(sheet, e)) else {
             continue;
         };
         let Body::Furring(furring) = &element.body else { continue };
@@ -52,32 +55,38 @@ fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
         if !matches!(first, Some(Material::Stud | Material::Panel)) {
             continue;
         }
+        let wood = sheet.ask(element, &FURRING_WOOD);
+        if wood.is(&["treated wood", "a membrane between", "steel"]) {
+            continue;
+        }
         let title =
             format!("{} is wood straight on the foundation wall", capital(&called(sheet, wall.id)));
-        out.push(
-            Finding::new(
-                Severity::Verify,
-                sheet.book.cite("furring-on-concrete"),
-                RULE.slug,
-                vec![wall.id],
-                Phrase::text(title),
-                WHY,
-            )
-            .figures(
-                Quantity::Words("wood on concrete".to_owned()),
-                Quantity::Words("treated wood, or a vapor retarder between".to_owned()),
-            )
-            .assuming("the wood is not treated and nothing lies between")
-            .at(Place::Span(wall.line.a, wall.line.b)),
-        );
+        let finding = Finding::new(
+            Severity::Correction,
+            sheet.book.cite("furring-on-concrete"),
+            RULE.slug,
+            vec![wall.id],
+            Phrase::text(title),
+            WHY,
+        )
+        .figures(
+            Quantity::Words("wood on concrete".to_owned()),
+            Quantity::Words("treated wood, or a vapor retarder between".to_owned()),
+        )
+        .at(Place::Span(wall.line.a, wall.line.b));
+        out.push(if wood.stated {
+            finding
+        } else {
+            finding.assuming("the wood is not treated and nothing lies between")
+        });
     }
 }
 
 #[cfg(test)]
 mod tests {
     use measure::Len;
-    use plan::Edition;
     use plan::element::{Furring, Layer};
+    use plan::{Edition, State};
 
     use super::*;
     use crate::testing::{Sample, at};
@@ -114,6 +123,16 @@ mod tests {
         // A gap keeps the wood off, a panel does not.
         furred(Material::Gap).expect_none(SLUG);
         furred(Material::Panel).expect(SLUG, &[WOOD]);
+    }
+
+    #[test]
+    fn by_what_is_stated() {
+        let stated = |word| furred(Material::Stud).state(&FURRING_WOOD, Value::Word(word));
+        for good in ["treated wood", "a membrane between", "steel"] {
+            stated(good).expect_none(SLUG);
+        }
+        let bare = stated("nothing").findings(SLUG);
+        assert_eq!(bare[0].severity, Severity::Correction);
     }
 
     #[test]

@@ -1,6 +1,5 @@
 //! Where a garage meets the house.
 
-use plan::ElementId;
 use plan::element::RoomUse;
 use space::{OpeningFacts, Room};
 
@@ -23,9 +22,4 @@ pub(super) fn doors<'a>(
 
 pub(super) fn is_garage(room: &Room) -> bool {
     room.room_use == RoomUse::Garage
-}
-
-/// The elements of such doors.
-pub(super) fn door_ids(sheet: &Sheet<'_>) -> Vec<ElementId> {
-    doors(sheet).map(|(opening, _)| opening.id).collect()
 }

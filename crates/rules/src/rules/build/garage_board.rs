@@ -2,7 +2,7 @@
 
 use geometry::Pt;
 use measure::Len;
-use plan::element::{Layer, Material, Partition};
+use plan::element::{Layer, Material, Partition, Side};
 use plan::{Body, Element};
 
 use super::garage::is_garage;
@@ -25,7 +25,7 @@ Source
 IRC Table R302.6: 2018 to 2024.
 
 How it is measured
-New partitions with a garage on one side and another room on the other: the layer on the garage side.
+New partitions with a garage on one side and another room on the other: the layers of board on the garage side of the studs.
 
 Cannot see
 The ceiling: below habitable rooms 5/8 in of type X, and 1/2 in on what carries that floor. Joints and what is opened later.
@@ -84,16 +84,21 @@ fn garage_board(sheet: &Sheet<'_>, element: &Element, wall: &Partition) -> Optio
         let left = garage(along(facts.left) + outwards.step(step));
         let right = garage(along(facts.right) + outwards.back().step(step));
         match (left, right) {
-            (Some(true), Some(false)) => Some(wall.layers.first()),
-            (Some(false), Some(true)) => Some(wall.layers.last()),
+            (Some(true), Some(false)) => Some(Side::Left),
+            (Some(false), Some(true)) => Some(Side::Right),
             _ => None,
         }
     })?;
-    let board = |layer: &Layer| match layer.material {
-        Material::Board => layer.thickness,
-        _ => Len::ZERO,
-    };
-    Some(found.map_or(Len::ZERO, board))
+    let board = |layer: &&Layer| layer.material == Material::Board;
+    let outside = |layer: &&Layer| layer.material != Material::Stud;
+    Some(match found {
+        Side::Left => {
+            wall.layers.iter().take_while(outside).filter(board).map(|l| l.thickness).sum()
+        }
+        Side::Right => {
+            wall.layers.iter().rev().take_while(outside).filter(board).map(|l| l.thickness).sum()
+        }
+    })
 }
 
 #[cfg(test)]

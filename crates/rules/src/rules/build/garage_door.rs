@@ -1,12 +1,14 @@
 //! A door between a garage and the house.
 
-use plan::Element;
 use plan::detail::Value;
 use plan::detail::opening::{CLOSES_ITSELF, LEAF_MADE_OF};
+use plan::element::DoorOperation;
+use plan::{Body, ElementId};
 
-use super::garage::door_ids;
+use super::garage::doors;
+use crate::rules::rooms::words::{called, capital};
 use crate::rules::stated::{Demand, is_new, judge, state_all};
-use crate::{Finding, Group, Quantity, Rule, Sheet};
+use crate::{Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "garage-door",
@@ -24,7 +26,7 @@ Source
 IRC R302.5.1: 2018 to 2024.
 
 How it is measured
-By what is stated of each new door between a room that is used as a garage and another. It is asked for until it is stated.
+A cased opening is a correction. A new door by what is stated of it, between a room that is used as a garage and another. It is asked for until it is stated.
 
 Cannot see
 The frame, the seals and the label. Some places do not ask that it closes by itself.
@@ -38,6 +40,9 @@ A solid or rated leaf with a closer.
     cites: &["garage-door", "garage-door-closes"],
     check,
     remedies: Some(|finding, sheet| {
+        if finding.elements.iter().any(|id| is_cased(sheet, *id)) {
+            return Vec::new();
+        }
         let mut remedies = state_all(finding, sheet, &LEAF_MADE_OF, Value::Word(SOLID[0]));
         remedies.extend(state_all(finding, sheet, &CLOSES_ITSELF, Value::Yes));
         remedies
@@ -49,10 +54,27 @@ const WHY: &str =
 const SOLID: &[&str] = &["solid wood 1 3/8 in", "steel 1 3/8 in", "rated 20 minutes"];
 
 fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
-    let ids = door_ids(sheet);
-    let doors = || {
-        let elements = ids.iter().filter_map(|id| sheet.plan().get(*id));
-        elements.filter(|e: &&Element| is_new(sheet, e) && LEAF_MADE_OF.fits(&e.body))
+    for (door, _) in doors(sheet).filter(|(door, _)| is_cased(sheet, door.id)) {
+        let title = format!("{} has no leaf towards the garage", capital(&called(sheet, door.id)));
+        let citation = sheet.book.cite("garage-door");
+        let words = |text: &str| Quantity::Words(text.to_owned());
+        out.push(
+            Finding::new(
+                Severity::Correction,
+                citation,
+                RULE.slug,
+                vec![door.id],
+                Phrase::text(title),
+                WHY,
+            )
+            .figures(words("open"), words("a door"))
+            .at(Place::Span(door.line.a, door.line.b)),
+        );
+    }
+    let ids: Vec<ElementId> = doors(sheet).map(|(door, _)| door.id).collect();
+    let leaves = || {
+        let elements = ids.iter().filter(|id| !is_cased(sheet, **id));
+        elements.filter_map(|id| sheet.plan().get(*id)).filter(|e| is_new(sheet, e))
     };
     let demand = |detail, fault, required: &str| Demand {
         rule: RULE.slug,
@@ -64,11 +86,18 @@ fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
         advice: false,
     };
     let leaf = demand(&LEAF_MADE_OF, "Leaf too light for a garage", "solid, or rated 20 minutes");
-    judge(sheet, out, &sheet.book.cite("garage-door"), &leaf, doors(), |a| a.is(SOLID));
+    judge(sheet, out, &sheet.book.cite("garage-door"), &leaf, leaves(), |a| a.is(SOLID));
     let closer = demand(&CLOSES_ITSELF, "Door to the garage stays open", "closes by itself");
-    judge(sheet, out, &sheet.book.cite("garage-door-closes"), &closer, doors(), |a| {
+    judge(sheet, out, &sheet.book.cite("garage-door-closes"), &closer, leaves(), |a| {
         a.yes() == Some(true)
     });
+}
+
+fn is_cased(sheet: &Sheet<'_>, id: ElementId) -> bool {
+    match sheet.plan().get(id).map(|e| &e.body) {
+        Some(Body::Opening(o)) => o.door().is_some_and(|d| d.operation == DoorOperation::Cased),
+        _ => false,
+    }
 }
 
 #[cfg(test)]
@@ -119,6 +148,13 @@ mod tests {
             stated(leaf, Value::Yes).expect_none(SLUG);
         }
         assert_eq!(stated("hollow or thinner", Value::Yes).findings(SLUG).len(), 1);
+    }
+
+    #[test]
+    fn an_opening_without_a_leaf_is_no_door() {
+        let open = beside(RoomUse::Hall).tune_door(|d| d.operation = DoorOperation::Cased);
+        open.expect(SLUG, &["correction, measured open, required a door"]);
+        assert!(open.remedies(SLUG).is_empty());
     }
 
     #[test]

@@ -63,7 +63,10 @@ fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
         return;
     }
     let zone = sheet.ask_site(&CLIMATE_ZONE);
-    let Some(word) = zone.word() else { return };
+    let Some(word) = zone.word() else {
+        out.push(ask(sheet, &furring));
+        return;
+    };
     let Some(asked) = asked(sheet, word) else { return };
     for element in furring {
         let (foam, cavity) = (sheet.ask(element, &FOAM_R), sheet.ask(element, &CAVITY_R));
@@ -97,6 +100,25 @@ fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
             None => finding,
         });
     }
+}
+
+/// One question for all runs while the zone is not stated.
+fn ask(sheet: &Sheet<'_>, furring: &[&Element]) -> Finding {
+    let ids = furring.iter().map(|e| e.id).collect();
+    let title = Phrase::text("State the climate zone: insulation is judged by it");
+    let finding = Finding::new(
+        Severity::Verify,
+        sheet.book.cite("insulation-zone-5"),
+        RULE.slug,
+        ids,
+        title,
+        WHY,
+    )
+    .figures(
+        Quantity::Words("climate zone not stated".to_owned()),
+        Quantity::Words("by zone".to_owned()),
+    );
+    furring.iter().filter_map(|e| place(sheet, e)).fold(finding, Finding::at)
 }
 
 /// What a zone asks for by the edition in force; nothing in the warm ones.
@@ -179,9 +201,15 @@ mod tests {
     }
 
     #[test]
+    fn the_zone_is_asked_for_once() {
+        let bare = Sample::with_furring();
+        bare.expect(SLUG, &["verify, measured climate zone not stated, required by zone"]);
+    }
+
+    #[test]
     fn does_not_apply() {
-        // No zone is stated, or nothing is furred.
-        Sample::with_furring().state(&FOAM_R, Value::Number(0)).expect_none(SLUG);
+        // Nothing is furred, or in a warm zone.
+        wall("2", 0, 0).expect_none(SLUG);
         Sample::room(144.0, 120.0).state_site(&CLIMATE_ZONE, Value::Word("7")).expect_none(SLUG);
         wall("5", 0, 0).existing().expect_none(SLUG);
     }

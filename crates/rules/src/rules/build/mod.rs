@@ -8,6 +8,7 @@ mod fixture_front;
 pub(crate) mod fixtures;
 mod floor_membrane;
 mod foam_barrier;
+mod foam_before_batts;
 mod furring_on_concrete;
 mod garage;
 mod garage_bedroom_door;
@@ -61,4 +62,5 @@ pub(super) const RULES: &[Rule] = &[
     garage_board::RULE,
     garage_door::RULE,
     garage_ignition::RULE,
+    foam_before_batts::RULE,
 ];

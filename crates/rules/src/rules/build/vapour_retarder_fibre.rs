@@ -1,7 +1,7 @@
 //! Polyethylene on the room side of fibre insulation.
 
 use plan::detail::Value;
-use plan::detail::wall::VAPOUR_RETARDER;
+use plan::detail::wall::{CAVITY_R, VAPOUR_RETARDER};
 
 use crate::rules::stated::{Demand, fitting, is_new, judge, state_all};
 use crate::{Finding, Group, Quantity, Rule, Sheet};
@@ -19,10 +19,12 @@ Why
 A wall below grade dries to the room only: what gets wet behind polyethylene rots.
 
 Source
-IRC R702.7 (all editions).
+A federal laboratory's guide to buildings, for a labelling programme. The model code asks for no interior retarder at basement
+walls (IRC R702.7, exceptions); that none may be there is advice.
 
 How it is measured
-By what is stated of it, for new work. Until it is stated, the usual is assumed and nothing is said.
+By what is stated of new furring; where the cavity is stated to hold no insulation, nothing is said. Until it is stated, the
+usual is assumed.
 
 Cannot see
 Coats of paint and vinyl paper.
@@ -46,9 +48,10 @@ fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
         many: "runs of furring",
         why: "A wall below grade dries to the room only: what gets wet behind polyethylene rots.",
         required: Quantity::Words("none, or class II or III".to_owned()),
-        advice: false,
+        advice: true,
     };
-    let elements = fitting(sheet, &VAPOUR_RETARDER).filter(|e| is_new(sheet, e));
+    let elements = fitting(sheet, &VAPOUR_RETARDER)
+        .filter(|e| is_new(sheet, e) && sheet.ask(e, &CAVITY_R).number() != Some(0));
     judge(sheet, out, &sheet.book.cite("vapour-retarder-fibre"), &demand, elements, |a| {
         a.is(&["none", "class III (paint)", "class II (kraft)"])
     });
@@ -80,7 +83,7 @@ mod tests {
                 .state(&VAPOUR_RETARDER, Value::Word("class I (polyethylene)"));
             wrong.expect(
                 SLUG,
-                &["correction, measured class I (polyethylene), required none, or class II or III"],
+                &["advice, measured class I (polyethylene), required none, or class II or III"],
             );
         }
     }
@@ -103,6 +106,11 @@ mod tests {
     #[test]
     fn does_not_apply() {
         Sample::room(144.0, 120.0).expect_none(SLUG);
+        // Foam alone holds no air.
+        sample()
+            .state(&VAPOUR_RETARDER, Value::Word("class I (polyethylene)"))
+            .state(&CAVITY_R, Value::Number(0))
+            .expect_none(SLUG);
         // What is there already is left alone.
         sample()
             .state(&VAPOUR_RETARDER, Value::Word("class I (polyethylene)"))

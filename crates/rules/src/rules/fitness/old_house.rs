@@ -1,7 +1,7 @@
 //! Work in a house of the time of lead paint.
 
-use plan::State;
 use plan::detail::site::YEAR_BUILT;
+use plan::{House, State};
 
 use super::{advice, is_finished};
 use crate::{Finding, Group, Rule, Sheet};
@@ -22,7 +22,7 @@ Source
 The federal renovation rule for houses built before 1978; a companion to the radon standards for suspect asbestos.
 
 How it is measured
-By the stated year, where something is removed or built.
+By the stated year, where something is removed or built; until it is stated, where something of a standing house is removed.
 
 Cannot see
 Paint and tile.
@@ -43,12 +43,19 @@ const WHY: &str = "The dust harms children for life, and nobody sees it.";
 fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
     let limit = sheet.book.count("old-house");
     let year = sheet.ask_site(&YEAR_BUILT).number();
-    let Some(year) = year.filter(|year| *year < limit.value) else { return };
+    if year.is_some_and(|year| year >= limit.value) {
+        return;
+    }
+    // Until the year is stated, it is asked for where something of a standing house is torn out.
+    if year.is_none() && !(removes(sheet) && sheet.plan().site.house == House::Existing) {
+        return;
+    }
     let work = sheet.plan().elements().iter().any(|e| e.state != State::Existing);
     if !work || !(is_finished(sheet) || removes(sheet)) {
         return;
     }
-    let figures = (format!("built {year}"), format!("{} or later, or tested", limit.value));
+    let built = year.map_or("year not stated".to_owned(), |year| format!("built {year}"));
+    let figures = (built, format!("{} or later, or tested", limit.value));
     let title = "Test for lead and asbestos before you cut or tear out";
     out.push(advice(sheet, RULE.slug, limit.citation, title, WHY, figures));
 }
@@ -90,6 +97,15 @@ mod tests {
     fn at_the_limit() {
         den(1978).expect_none(SLUG);
         assert_eq!(den(1977).findings(SLUG).len(), 1);
+    }
+
+    #[test]
+    fn the_year_is_asked_for_where_something_is_torn_out() {
+        let torn = Sample::with_room(RoomUse::Den)
+            .partition(crate::testing::at(60.0, 0.0), crate::testing::at(60.0, 120.0))
+            .tune(|e| e.state = State::Removed);
+        torn.expect(SLUG, &["advice, measured year not stated, required 1978 or later, or tested"]);
+        torn.new_house().expect_none(SLUG);
     }
 
     #[test]

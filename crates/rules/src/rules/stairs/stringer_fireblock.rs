@@ -21,7 +21,7 @@ Source
 IRC R302.11 item 3 (all editions).
 
 How it is measured
-By what is stated of it, for new work. Until it is stated, the usual is assumed and nothing is said.
+By what is stated of new stairs. Until it is stated, one finding asks for all of them.
 
 Cannot see
 The carpentry.
@@ -81,8 +81,8 @@ mod tests {
 
     #[test]
     fn at_the_limit() {
-        // The usual is assumed until it is stated otherwise.
-        sample().expect_none(SLUG);
+        // It is asked for until it is stated.
+        sample().expect(SLUG, &["verify, measured not stated, required closed at top and bottom"]);
         assert_eq!(sample().state(&STRINGERS_BLOCKED, Value::No).findings(SLUG).len(), 1);
     }
 
