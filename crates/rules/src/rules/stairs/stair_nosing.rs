@@ -1,6 +1,7 @@
 //! Nosing of a stair.
 
 use plan::detail::stair::NOSING;
+use plan::{Body, Element};
 
 use crate::rules::stated::{Demand, fitting, is_new, judge};
 use crate::{Finding, Group, Quantity, Rule, Sheet};
@@ -26,12 +27,12 @@ Cannot see
 Bevels and radii.
 
 Exceptions
-Treads of 11 in or more need no nosing: set the finding aside with that reason.
+Treads of 11 in or more need no nosing: one shorter than 3/4 in is let be there.
 
 Remedies
 Other treads.
 ",
-    cites: &["stair-nosing-least", "stair-nosing-most"],
+    cites: &["stair-nosing-least", "stair-nosing-most", "stair-nosing-tread"],
     check,
     remedies: None,
 };
@@ -48,7 +49,16 @@ fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
         required: Quantity::Words("3/4 in to 1 1/4 in".to_owned()),
         advice: false,
     };
-    let elements = fitting(sheet, &NOSING).filter(|e| is_new(sheet, e));
+    // A tread of 11 in needs no nosing, so that a short one is none; too long a one still is.
+    let deep = sheet.book.length("stair-nosing-tread");
+    let spared = |e: &Element| match &e.body {
+        Body::Stair(stair) => {
+            let short = sheet.ask(e, &NOSING).len().is_some_and(|len| len < least.value);
+            stair.run >= deep && short
+        }
+        _ => false,
+    };
+    let elements = fitting(sheet, &NOSING).filter(|e| is_new(sheet, e) && !spared(e));
     judge(sheet, out, &sheet.book.cite("stair-nosing-least"), &demand, elements, |a| {
         a.len().is_some_and(|len| range.contains(&len))
     });
@@ -93,6 +103,21 @@ mod tests {
             let off = sample().state(&NOSING, Value::Length(bad));
             assert_eq!(off.findings(SLUG).len(), 1);
         }
+    }
+
+    #[test]
+    fn a_deep_tread_needs_no_nosing() {
+        let deep = |run: f64, nosing: i32| {
+            sample()
+                .tune(|e| match &mut e.body {
+                    Body::Stair(stair) => stair.run = crate::testing::inch(run),
+                    other => panic!("{}", other.word()),
+                })
+                .state(&NOSING, Value::Length(Len::sixty_fourths(nosing)))
+        };
+        deep(11.0, 0).expect_none(SLUG);
+        assert_eq!(deep(10.984375, 0).findings(SLUG).len(), 1);
+        assert_eq!(deep(11.0, 128).findings(SLUG).len(), 1, "too long");
     }
 
     #[test]

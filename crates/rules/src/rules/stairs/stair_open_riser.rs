@@ -1,6 +1,7 @@
 //! Open risers.
 
 use plan::detail::stair::OPEN_RISER;
+use plan::{Body, Element};
 
 use crate::rules::stated::{Demand, fitting, is_new, judge};
 use crate::{Finding, Group, Quantity, Rule, Sheet};
@@ -26,12 +27,12 @@ Cannot see
 Which of the risers are open.
 
 Exceptions
-Risers no more than 30 in above the floor.
+Risers no more than 30 in above the floor: a flight that rises no more than that is let be.
 
 Remedies
 Close the risers, or set a bar across.
 ",
-    cites: &["stair-open-riser"],
+    cites: &["stair-open-riser", "stair-open-high"],
     check,
     remedies: None,
 };
@@ -47,7 +48,13 @@ fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
         required: Quantity::Len(limit.value),
         advice: false,
     };
-    let elements = fitting(sheet, &OPEN_RISER).filter(|e| is_new(sheet, e));
+    let high = |e: &Element| match &e.body {
+        Body::Stair(stair) => {
+            stair.rise * stair.risers.cast_signed() > sheet.book.length("stair-open-high")
+        }
+        _ => true,
+    };
+    let elements = fitting(sheet, &OPEN_RISER).filter(|e| is_new(sheet, e) && high(e));
     judge(sheet, out, &sheet.book.cite("stair-open-riser"), &demand, elements, |a| {
         a.len().is_some_and(|len| len < limit.value)
     });
@@ -89,6 +96,22 @@ mod tests {
         sample().state(&OPEN_RISER, Value::Length(Len::inches(4) - Len::UNIT)).expect_none(SLUG);
         let passed = sample().state(&OPEN_RISER, Value::Length(Len::inches(4)));
         assert_eq!(passed.findings(SLUG).len(), 1);
+    }
+
+    #[test]
+    fn a_low_flight_may_be_open() {
+        let flight = |risers| {
+            sample()
+                .tune(|e| match &mut e.body {
+                    Body::Stair(stair) => {
+                        (stair.risers, stair.rise) = (risers, crate::testing::inch(7.5));
+                    }
+                    other => panic!("{}", other.word()),
+                })
+                .state(&OPEN_RISER, Value::Length(Len::inches(6)))
+        };
+        flight(4).expect_none(SLUG);
+        assert_eq!(flight(5).findings(SLUG).len(), 1);
     }
 
     #[test]

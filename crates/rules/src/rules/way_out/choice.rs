@@ -7,15 +7,16 @@ use plan::ElementId;
 use super::candidate::{Candidate, candidates};
 use super::need::{Need, needs};
 use super::{
-    escape_area, escape_door_operation, escape_height, escape_operation, escape_sill,
-    escape_size_estimated, escape_width, well_area, well_ladder, well_ladder_encroachment,
+    escape_area, escape_bars, escape_door_operation, escape_height, escape_keyed_lock,
+    escape_leads_out, escape_operation, escape_path_width, escape_sill, escape_size_estimated,
+    escape_under_deck, escape_width, well_area, well_ladder, well_ladder_encroachment,
     well_missing, well_projection, well_sash_strikes, well_width,
 };
 use crate::rules::rooms::words::{called, capital, room_called};
 use crate::{Citation, Finding, Phrase, Place, Severity, Sheet};
 
 /// Whether an opening falls short of one demand, and how gravely.
-type Judge = fn(&Sheet<'_>, &Candidate<'_>) -> Option<Severity>;
+pub(super) type Judge = fn(&Sheet<'_>, &Candidate<'_>) -> Option<Severity>;
 
 /// Every demand on an escape opening, one for each rule.
 const JUDGES: &[Judge] = &[
@@ -33,6 +34,11 @@ const JUDGES: &[Judge] = &[
     well_ladder::judge,
     well_ladder_encroachment::judge,
     well_sash_strikes::judge,
+    escape_keyed_lock::judge,
+    escape_bars::judge,
+    escape_leads_out::judge,
+    escape_under_deck::judge,
+    escape_path_width::judge,
 ];
 
 /// How many demands an opening falls short of, and of how many it may.

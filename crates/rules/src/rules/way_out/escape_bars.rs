@@ -3,8 +3,10 @@
 use plan::detail::Value;
 use plan::detail::opening::BARS;
 
-use crate::rules::stated::{Demand, fitting, judge, state_all};
-use crate::{Finding, Group, Quantity, Rule, Sheet};
+use super::candidate::Candidate;
+use super::told::Told;
+use crate::rules::stated::state_all;
+use crate::{Finding, Group, Quantity, Rule, Severity, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "escape-bars",
@@ -22,7 +24,8 @@ Source
 IRC R310.4 (2018); IRC R310.4.4 (2021); IRC R319.4.4 (2024).
 
 How it is measured
-By what is stated of it. Until it is stated, the usual is assumed and nothing is said.
+By what is stated of the opening that a need rests on; an opening that fails is not chosen where another serves. Until it is
+stated, the usual is assumed and nothing is said.
 
 Cannot see
 What hangs before the window.
@@ -38,20 +41,20 @@ Hinged bars with a release inside, or none.
     remedies: Some(|finding, sheet| state_all(finding, sheet, &BARS, Value::Word("none"))),
 };
 
+const TOLD: Told = Told {
+    rule: RULE.slug,
+    detail: &BARS,
+    fault: "has fixed bars or a fixed cover before it",
+    why: "What keeps thieves out keeps sleepers in.",
+};
+
+pub(super) fn judge(sheet: &Sheet<'_>, candidate: &Candidate<'_>) -> Option<Severity> {
+    TOLD.judge(sheet, candidate, |a| a.is(&["none", "released from inside without a tool"]))
+}
+
 fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
-    let demand = Demand {
-        rule: RULE.slug,
-        detail: &BARS,
-        fault: "Fixed bars or cover before the window",
-        many: "windows",
-        why: "What keeps thieves out keeps sleepers in.",
-        required: Quantity::Words("none, or released from inside".to_owned()),
-        advice: false,
-    };
-    let elements = fitting(sheet, &BARS);
-    judge(sheet, out, &sheet.book.cite("escape-bars"), &demand, elements, |a| {
-        a.is(&["none", "released from inside without a tool"])
-    });
+    let required = Quantity::Words("none, or released from inside".to_owned());
+    TOLD.check(sheet, out, &sheet.book.cite(RULE.slug), &required, judge);
 }
 
 #[cfg(test)]
@@ -59,12 +62,13 @@ mod tests {
     use plan::Edition;
 
     use super::*;
+    use crate::rules::way_out::sample::{bedroom, good_window, with_window};
     use crate::testing::Sample;
 
     const SLUG: &str = "escape-bars";
 
     fn sample() -> Sample {
-        Sample::with_well(false)
+        bedroom(good_window())
     }
 
     #[test]
@@ -95,6 +99,9 @@ mod tests {
     #[test]
     fn does_not_apply() {
         Sample::room(144.0, 120.0).expect_none(SLUG);
+        // A second window serves as well: the other is nobody's way out.
+        let wrong = sample().state(&BARS, Value::Word("locked or fixed"));
+        with_window(wrong, good_window()).expect_none(SLUG);
     }
 
     #[test]

@@ -3,8 +3,10 @@
 use plan::detail::Value;
 use plan::detail::opening::KEYLESS;
 
-use crate::rules::stated::{Demand, fitting, judge, state_all};
-use crate::{Finding, Group, Quantity, Rule, Sheet};
+use super::candidate::Candidate;
+use super::told::Told;
+use crate::rules::stated::state_all;
+use crate::{Finding, Group, Quantity, Rule, Severity, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "escape-keyed-lock",
@@ -21,7 +23,8 @@ Source
 IRC R310.1.1 (2018, 2021); IRC R319.1.1 (2024).
 
 How it is measured
-By what is stated of it. Until it is stated, the usual is assumed and nothing is said.
+By what is stated of the opening that a need rests on; an opening that fails is not chosen where another serves. Until it is
+stated, the usual is assumed and nothing is said.
 
 Cannot see
 Locks and opening-control devices.
@@ -37,20 +40,20 @@ Take off the keyed lock.
     remedies: Some(|finding, sheet| state_all(finding, sheet, &KEYLESS, Value::Yes)),
 };
 
+const TOLD: Told = Told {
+    rule: RULE.slug,
+    detail: &KEYLESS,
+    fault: "opens with a key or tool only",
+    why: "The key is never where the smoke is.",
+};
+
+pub(super) fn judge(sheet: &Sheet<'_>, candidate: &Candidate<'_>) -> Option<Severity> {
+    TOLD.judge(sheet, candidate, |a| a.yes() == Some(true))
+}
+
 fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
-    let demand = Demand {
-        rule: RULE.slug,
-        detail: &KEYLESS,
-        fault: "Opens with a key only",
-        many: "windows",
-        why: "The key is never where the smoke is.",
-        required: Quantity::Words("no key or tool".to_owned()),
-        advice: false,
-    };
-    let elements = fitting(sheet, &KEYLESS);
-    judge(sheet, out, &sheet.book.cite("escape-keyed-lock"), &demand, elements, |a| {
-        a.yes() == Some(true)
-    });
+    let required = Quantity::Words("no key or tool".to_owned());
+    TOLD.check(sheet, out, &sheet.book.cite(RULE.slug), &required, judge);
 }
 
 #[cfg(test)]
@@ -58,12 +61,13 @@ mod tests {
     use plan::Edition;
 
     use super::*;
+    use crate::rules::way_out::sample::{bedroom, good_window, with_window};
     use crate::testing::Sample;
 
     const SLUG: &str = "escape-keyed-lock";
 
     fn sample() -> Sample {
-        Sample::with_well(false)
+        bedroom(good_window())
     }
 
     #[test]
@@ -89,6 +93,9 @@ mod tests {
     #[test]
     fn does_not_apply() {
         Sample::room(144.0, 120.0).expect_none(SLUG);
+        // A second window serves as well: the other is nobody's way out.
+        let wrong = sample().state(&KEYLESS, Value::No);
+        with_window(wrong, good_window()).expect_none(SLUG);
     }
 
     #[test]

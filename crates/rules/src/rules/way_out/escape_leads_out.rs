@@ -3,8 +3,10 @@
 use plan::detail::Value;
 use plan::detail::opening::LEADS_TO;
 
-use crate::rules::stated::{Demand, fitting, judge, state_all};
-use crate::{Finding, Group, Quantity, Rule, Sheet};
+use super::candidate::Candidate;
+use super::told::Told;
+use crate::rules::stated::state_all;
+use crate::{Finding, Group, Quantity, Rule, Severity, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "escape-leads-out",
@@ -22,7 +24,8 @@ Source
 IRC R310.1 (2018, 2021); IRC R319.1 (2024).
 
 How it is measured
-By what is stated of it. Until it is stated, the usual is assumed and nothing is said.
+By what is stated of the opening that a need rests on; an opening that fails is not chosen where another serves. Until it is
+stated, the usual is assumed and nothing is said.
 
 Cannot see
 The lot.
@@ -38,20 +41,20 @@ Another opening; or ask the department about the court.
     remedies: Some(|finding, sheet| state_all(finding, sheet, &LEADS_TO, Value::Word("yard or street"))),
 };
 
+const TOLD: Told = Told {
+    rule: RULE.slug,
+    detail: &LEADS_TO,
+    fault: "leads nowhere",
+    why: "Who climbs out must be out, and get away.",
+};
+
+pub(super) fn judge(sheet: &Sheet<'_>, candidate: &Candidate<'_>) -> Option<Severity> {
+    TOLD.judge(sheet, candidate, |a| a.is(&["yard or street", "court with a gate"]))
+}
+
 fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
-    let demand = Demand {
-        rule: RULE.slug,
-        detail: &LEADS_TO,
-        fault: "A window that leads nowhere",
-        many: "windows",
-        why: "Who climbs out must be out, and get away.",
-        required: Quantity::Words("a yard or court that opens to the street".to_owned()),
-        advice: false,
-    };
-    let elements = fitting(sheet, &LEADS_TO);
-    judge(sheet, out, &sheet.book.cite("escape-leads-out"), &demand, elements, |a| {
-        a.is(&["yard or street", "court with a gate"])
-    });
+    let required = Quantity::Words("a yard or court that opens to the street".to_owned());
+    TOLD.check(sheet, out, &sheet.book.cite(RULE.slug), &required, judge);
 }
 
 #[cfg(test)]
@@ -59,12 +62,13 @@ mod tests {
     use plan::Edition;
 
     use super::*;
+    use crate::rules::way_out::sample::{bedroom, good_window, with_window};
     use crate::testing::Sample;
 
     const SLUG: &str = "escape-leads-out";
 
     fn sample() -> Sample {
-        Sample::with_well(false)
+        bedroom(good_window())
     }
 
     #[test]
@@ -96,6 +100,9 @@ mod tests {
     #[test]
     fn does_not_apply() {
         Sample::room(144.0, 120.0).expect_none(SLUG);
+        // A second window serves as well: the other is nobody's way out.
+        let wrong = sample().state(&LEADS_TO, Value::Word("enclosed court"));
+        with_window(wrong, good_window()).expect_none(SLUG);
     }
 
     #[test]

@@ -2,8 +2,9 @@
 
 use plan::detail::opening::UNDER_DECK;
 
-use crate::rules::stated::{Demand, fitting, judge};
-use crate::{Finding, Group, Quantity, Rule, Sheet};
+use super::candidate::Candidate;
+use super::told::Told;
+use crate::{Finding, Group, Quantity, Rule, Severity, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "escape-under-deck",
@@ -20,7 +21,8 @@ Source
 IRC R310.2.4 (2018, 2021); IRC R319.2.4 (2024).
 
 How it is measured
-By what is stated of it. Until it is stated, the usual is assumed and nothing is said.
+By what is stated of the opening that a need rests on; an opening that fails is not chosen where another serves. Until it is
+stated, the usual is assumed and nothing is said.
 
 Cannot see
 The deck, and the way out from below it.
@@ -36,21 +38,21 @@ Take a part of the deck away, or choose another window.
     remedies: None,
 };
 
+const TOLD: Told = Told {
+    rule: RULE.slug,
+    detail: &UNDER_DECK,
+    fault: "is too low under its deck",
+    why: "One crawls out, and must be able to go on crawling.",
+};
+
+pub(super) fn judge(sheet: &Sheet<'_>, candidate: &Candidate<'_>) -> Option<Severity> {
+    let least = sheet.book.length(RULE.slug);
+    TOLD.judge(sheet, candidate, |a| a.len().is_some_and(|len| len >= least))
+}
+
 fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
-    let limit = sheet.book.len("escape-under-deck");
-    let demand = Demand {
-        rule: RULE.slug,
-        detail: &UNDER_DECK,
-        fault: "Too low under the deck",
-        many: "windows",
-        why: "One crawls out, and must be able to go on crawling.",
-        required: Quantity::Len(limit.value),
-        advice: false,
-    };
-    let elements = fitting(sheet, &UNDER_DECK);
-    judge(sheet, out, &sheet.book.cite("escape-under-deck"), &demand, elements, |a| {
-        a.len().is_some_and(|len| len >= limit.value)
-    });
+    let required = Quantity::Len(sheet.book.length(RULE.slug));
+    TOLD.check(sheet, out, &sheet.book.cite(RULE.slug), &required, judge);
 }
 
 #[cfg(test)]
@@ -60,12 +62,13 @@ mod tests {
     use plan::detail::Value;
 
     use super::*;
+    use crate::rules::way_out::sample::{bedroom, good_window, with_window};
     use crate::testing::Sample;
 
     const SLUG: &str = "escape-under-deck";
 
     fn sample() -> Sample {
-        Sample::with_well(false)
+        bedroom(good_window())
     }
 
     #[test]
@@ -93,5 +96,8 @@ mod tests {
     #[test]
     fn does_not_apply() {
         Sample::room(144.0, 120.0).expect_none(SLUG);
+        // A second window serves as well: the other is nobody's way out.
+        let wrong = sample().state(&UNDER_DECK, Value::Length(Len::inches(24)));
+        with_window(wrong, good_window()).expect_none(SLUG);
     }
 }

@@ -28,6 +28,7 @@ mod ladder_width;
 mod need;
 #[cfg(test)]
 pub(crate) mod sample;
+mod told;
 mod well_area;
 mod well_depth_near_limit;
 mod well_drain;
