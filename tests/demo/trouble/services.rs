@@ -4,9 +4,9 @@ use geometry::Facing;
 use measure::Len;
 use plan::detail::{Detail, Value, heat, opening, overhead, plumbing, site as of_site};
 use plan::element::*;
-use plan::{ElementId, House, Plan};
+use plan::{ElementId, House, Plan, State};
 
-use super::super::build::{Build, site};
+use super::super::build::{Build, escape_window, site};
 
 type Stated = [(&'static Detail, Value)];
 
@@ -166,9 +166,21 @@ fn closet_and_bath(b: &mut Build, walls: &[ElementId]) {
     );
 }
 
-/// A garage beside the house with a door to a bedroom, bare studs and a heater on its floor.
+/// A garage beside the house with a door to a bedroom whose only window is no way out, bare studs and a heater on its floor.
 fn garage(b: &mut Build) {
-    b.shell(&[(600, 0), (900, 0), (900, 300), (600, 300)], 8);
+    let walls = b.shell(&[(600, 0), (900, 0), (900, 300), (600, 300)], 8);
+    let window = b.window(State::New, walls[1], 150, escape_window());
+    state(
+        b,
+        window,
+        &[
+            (&opening::LEADS_TO, Value::Word("garage, porch or crawl space")),
+            (&opening::PATH_WIDTH, Value::Length(Len::inches(24))),
+            (&opening::BARS, Value::Word("locked or fixed")),
+            (&opening::KEYLESS, Value::No),
+            (&opening::UNDER_DECK, Value::Length(Len::sixty_fourths(2272))),
+        ],
+    );
     b.tag((650, 200), "Garage", RoomUse::Garage);
     b.tag((820, 200), "Bedroom", RoomUse::Bedroom);
     let wall = b.bare_partition((740, 0), (740, 300));

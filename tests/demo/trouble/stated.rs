@@ -82,22 +82,8 @@ fn unfinished(b: &mut Build, walls: &[ElementId]) {
         ..escape_window()
     };
     let low = Window { sill: inches(20), grade: inches(16), well: None, ..escape_window() };
-    let low = b.window(State::New, walls[3], 150, low);
+    b.window(State::New, walls[3], 150, low);
     let window = b.window(State::New, walls[2], 300, window);
-    // Neither of the two can be a way out.
-    for way_out in [low, window] {
-        state(
-            b,
-            way_out,
-            &[
-                (&opening::LEADS_TO, Value::Word("garage, porch or crawl space")),
-                (&opening::PATH_WIDTH, Value::Length(Len::inches(24))),
-                (&opening::BARS, Value::Word("locked or fixed")),
-                (&opening::KEYLESS, Value::No),
-                (&opening::UNDER_DECK, Value::Length(Len::sixty_fourths(2272))),
-            ],
-        );
-    }
     state(
         b,
         window,
