@@ -12,6 +12,7 @@ mod front;
 mod keep_clear;
 mod phrase;
 mod remedy;
+pub mod room_to_move;
 mod rule;
 mod rules;
 #[cfg(test)]

@@ -12,7 +12,7 @@ mod electrical;
 mod fitness;
 mod headroom;
 mod heat;
-mod rooms;
+pub(crate) mod rooms;
 mod stairs;
 mod stated;
 mod way_out;

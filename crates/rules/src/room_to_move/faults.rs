@@ -1,0 +1,98 @@
+//! What is wrong with a plan at one offset.
+
+use std::sync::Arc;
+
+use measure::{Len, System};
+use plan::{ElementId, Plan};
+use space::Facts;
+use space::ways::{Target, WALKER, WayIn};
+
+use crate::rules::rooms::words::{called, room_called};
+use crate::{Book, Severity, Sheet, check};
+
+/// A way narrower than this is a fault here (common practice, no source: what a person takes with elbows drawn in).
+pub const NARROWEST_WAY: Len = WALKER;
+
+/// Stands in the place of a rule's slug where the fault is a way that gets too narrow.
+pub const WAY_RULE: &str = "way-in";
+
+/// A correction, something to verify, or a way that is too narrow. Two are the same where rule and elements are.
+#[derive(Clone, Debug)]
+pub struct Fault {
+    /// The rule's slug, or [`WAY_RULE`].
+    pub rule: &'static str,
+    pub elements: Vec<ElementId>,
+    pub severity: Severity,
+    pub title: String,
+}
+
+impl Fault {
+    fn key(&self) -> (&'static str, &[ElementId], Severity) {
+        (self.rule, &self.elements, self.severity)
+    }
+}
+
+impl PartialEq for Fault {
+    fn eq(&self, other: &Fault) -> bool {
+        self.key() == other.key()
+    }
+}
+
+impl Eq for Fault {}
+
+impl PartialOrd for Fault {
+    fn partial_cmp(&self, other: &Fault) -> Option<std::cmp::Ordering> {
+        Some(self.cmp(other))
+    }
+}
+
+impl Ord for Fault {
+    fn cmp(&self, other: &Fault) -> std::cmp::Ordering {
+        self.key().cmp(&other.key())
+    }
+}
+
+/// Everything that is wrong with a plan, in order. Advice is not counted.
+pub(super) fn faults(plan: Plan, book: &Book) -> Vec<Fault> {
+    let facts = space::derive(&Arc::new(plan));
+    let found = check(&facts, book);
+    let mut all: Vec<Fault> = found
+        .into_iter()
+        .filter(|f| f.severity != Severity::Advice && f.set_aside.is_none())
+        .map(|f| Fault {
+            rule: f.rule,
+            severity: f.severity,
+            title: f.title.say(System::Imperial),
+            elements: f.elements,
+        })
+        .collect();
+    all.extend(narrow_ways(&facts, book));
+    all.sort();
+    all.dedup();
+    all
+}
+
+fn narrow_ways(facts: &Facts, book: &Book) -> Vec<Fault> {
+    let ways = space::ways::ways(facts);
+    if ways.arrivals.is_empty() {
+        return Vec::new();
+    }
+    let sheet = Sheet::new(facts, book);
+    let narrow = |way: &&WayIn| way.width < NARROWEST_WAY;
+    let say = |way: &WayIn| {
+        let (elements, name) = match way.target {
+            Target::Service(id) => (vec![id], called(&sheet, id)),
+            Target::Room(room) => {
+                let room = facts.room(room);
+                (room.tag.into_iter().collect(), room_called(room))
+            }
+        };
+        Fault {
+            rule: WAY_RULE,
+            elements,
+            severity: Severity::Verify,
+            title: format!("The way to {name} is narrower than 20 in"),
+        }
+    };
+    ways.ways.iter().filter(narrow).map(say).filter(|fault| !fault.elements.is_empty()).collect()
+}
