@@ -231,3 +231,26 @@ fn without_a_display_one_sentence_says_what_to_do() {
     assert!(text.contains("cellarwright check"), "{text}");
     assert!(!text.contains(env!("CARGO_MANIFEST_DIR")), "no path of the build machine: {text}");
 }
+
+#[test]
+fn room_to_move_tells_what_breaks_on_each_side() {
+    let text = out(cellarwright().arg("room-to-move").arg(demo("passes.ron")).arg("w32"), 0);
+    assert!(text.contains("Room to move of partition w32"), "{text}");
+    assert!(text.contains("up: 5 1/2\", then: The way to Closet is narrower than 20 in"), "{text}");
+    let text =
+        out(cellarwright().args(["room-to-move", "--json"]).arg(demo("passes.ron")).arg("W32"), 0);
+    let report: Value = serde_json::from_str(&text).expect("JSON");
+    assert_eq!(report["schema"], 1);
+    let course = &report["courses"][0];
+    assert!(course["safe"][0].as_f64() < Some(0.0) && course["safe"][1].as_f64() > Some(0.0));
+    let page = fs::read_to_string(root().join("docs/room-to-move-json.md")).expect("the page");
+    for field in course.as_object().expect("an object").keys() {
+        assert!(page.contains(&format!("`{field}`")), "{field}");
+    }
+}
+
+#[test]
+fn room_to_move_says_what_it_cannot_move() {
+    let text = err(cellarwright().arg("room-to-move").arg(demo("passes.ron")).arg("W999"), 2);
+    assert!(text.contains("there is no element W999"), "{text}");
+}

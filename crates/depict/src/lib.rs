@@ -18,6 +18,7 @@ mod grid;
 mod highlight;
 mod keep_clears;
 mod labels;
+mod moving;
 mod openings;
 mod outlines;
 mod overheads;

@@ -11,7 +11,7 @@ use crate::poche::Poche;
 use crate::rulers::RULER;
 use crate::{
     Scene, View, blade, caught, columns, dimensions, findings, furnishings, grid, highlight,
-    keep_clears, openings, overheads, rooms, rulers, services, stairs, walls, ways,
+    keep_clears, moving, openings, overheads, rooms, rulers, services, stairs, walls, ways,
 };
 
 /// What a view of a scene looks like.
@@ -125,6 +125,7 @@ pub fn picture(view: &View, scene: &Scene<'_>) -> Picture {
     caught::draw(view, scene, &mut placer, &mut tape);
     highlight::draw(&canvas, &mut marks);
     ways::draw(&canvas, &mut placer, &mut marks);
+    moving::draw(&canvas, &mut placer, &mut marks);
     findings::places(&canvas, &mut placer, &mut marks);
 
     dimensions::shell(&canvas, &mut placer, &mut marks);

@@ -5,6 +5,7 @@ use std::collections::BTreeSet;
 use geometry::{Pt, Ring};
 use measure::System;
 use plan::ElementId;
+use rules::room_to_move::RoomToMove;
 use rules::{Finding, KeepClear};
 use space::Facts;
 
@@ -57,6 +58,10 @@ pub struct Scene<'a> {
     pub show: Show,
     /// Ways in, where they are shown.
     pub ways: Option<WaysLayer<'a>>,
+    /// Where the element that is moved, or is asked about, may go.
+    pub moving: &'a [RoomToMove],
+    /// The plan from which it moves, where the facts are those of a preview.
+    pub moved_from: Option<&'a plan::Plan>,
     /// Live measurements.
     pub blades: &'a [Blade<'a>],
     /// What the pointer was caught by.
@@ -86,6 +91,8 @@ impl<'a> Scene<'a> {
             lit: &[],
             show: Show::default(),
             ways: None,
+            moving: &[],
+            moved_from: None,
             blades: &[],
             caught: None,
             ghosts: &[],

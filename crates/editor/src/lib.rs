@@ -16,6 +16,7 @@ mod pointer;
 pub mod script;
 mod session;
 mod snap;
+mod stops;
 mod tool;
 mod tools;
 
@@ -25,4 +26,5 @@ pub use live::{Dimension, DimensionId, Entry, Snap, Status, heading};
 pub use options::ToolOptions;
 pub use pick::Hidden;
 pub use session::Session;
+pub use stops::Stop;
 pub use tool::{Stage, ToolKind};

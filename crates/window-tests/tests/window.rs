@@ -472,3 +472,55 @@ fn every_kind_of_element_shows_its_values() {
     }
     assert!(desk.says("What a mechanical room needs"), "{:?}", desk.words());
 }
+
+impl Desk {
+    /// Runs frames until something is written that a thread has to find first.
+    fn wait_for(&mut self, text: &str) {
+        for _ in 0..400 {
+            self.harness.step();
+            if self.says(text) {
+                return;
+            }
+            std::thread::sleep(std::time::Duration::from_millis(25));
+        }
+        panic!("no {text}: {:?}", self.words());
+    }
+}
+
+#[test]
+fn a_wall_goes_to_its_limit_without_a_drag() {
+    let mut desk = desk(&cellar());
+    desk.select("partition W6");
+    desk.wait_for("Room to move");
+    desk.wait_for("Move to limit, right");
+    let before = desk.plan().clone();
+    desk.wait_for("and more");
+    // Its row may be below the fold.
+    desk.harness.get_by_role_and_label(Role::Button, "Move to limit, right").click_accesskit();
+    desk.harness.run();
+    assert_ne!(desk.plan(), &before, "{:?}", desk.words());
+    desk.harness.key_press_modifiers(Modifiers::COMMAND, Key::Z);
+    desk.harness.run();
+    assert_eq!(desk.plan(), &before, "one undo step");
+}
+
+#[test]
+fn the_smallest_move_is_offered_for_a_picked_finding() {
+    // A valve 80 in from its heater, both on the south wall; 72 in are allowed.
+    let heater = ServicePoint::usual(ServiceKind::WaterHeater, Pt::inches(20, 0), Facing::NORTH);
+    let mut valve = ServicePoint::usual(ServiceKind::GasValve, Pt::inches(0, 0), Facing::NORTH);
+    valve.at =
+        Pt::at(Len::inches(20) + (heater.width + valve.width) / 2 + Len::inches(80), Len::ZERO);
+    let both = [
+        Draft::new(State::Existing, Body::Service(heater)),
+        Draft::new(State::New, Body::Service(valve)),
+    ];
+    let plan = cellar().with(&Edit::Batch(both.map(Edit::Add).to_vec())).expect("sound");
+    let mut desk = desk(&plan);
+    let card = desk.harness.get_by(|n| {
+        n.role() == Role::ListItem && n.label().is_some_and(|l| l.contains("too far from"))
+    });
+    card.click_accesskit();
+    desk.harness.run();
+    desk.wait_for("Move gas valve S8 by 8\" to the left");
+}

@@ -45,6 +45,8 @@ pub enum Task {
     Check(CheckArgs),
     /// How wide the way to each service point and room is, and where it pinches.
     Ways(WaysArgs),
+    /// How far an element may be moved before something breaks, and where each rule holds.
+    RoomToMove(RoomToMoveArgs),
     /// Show the page of a rule: what it checks, why, where it comes from, how it is measured.
     Explain(ExplainArgs),
     /// Drive the editor by a script of gestures, without a window.
@@ -77,6 +79,20 @@ pub struct WaysArgs {
     /// The plan file.
     pub plan: PathBuf,
     /// Write JSON (documented in docs/ways-json.md).
+    #[arg(long)]
+    pub json: bool,
+    /// Write lengths in millimetres.
+    #[arg(long)]
+    pub metric: bool,
+}
+
+#[derive(Debug, ClapArgs)]
+pub struct RoomToMoveArgs {
+    /// The plan file.
+    pub plan: PathBuf,
+    /// The element's name, such as W14.
+    pub element: String,
+    /// Write JSON (documented in docs/room-to-move-json.md).
     #[arg(long)]
     pub json: bool,
     /// Write lengths in millimetres.

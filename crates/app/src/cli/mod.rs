@@ -5,6 +5,7 @@ mod check;
 mod explain;
 mod rehearse;
 mod report;
+mod room_to_move;
 mod ways;
 
 use std::ffi::OsString;
@@ -60,6 +61,7 @@ where
         None => return Invocation::Window(args.window),
         Some(Task::Check(task)) => check::run(&task, out, err),
         Some(Task::Ways(task)) => ways::run(&task, out, err),
+        Some(Task::RoomToMove(task)) => room_to_move::run(&task, out, err),
         Some(Task::Explain(task)) => explain::run(&task, out, err),
         Some(Task::Rehearse(task)) => rehearse::run(&task, out, err),
     };

@@ -8,6 +8,7 @@ use plan::{Edit, ElementId};
 use super::commands::Command;
 use super::dialogs::Dialog;
 use super::looking::Preview;
+use super::moving::Known;
 use super::view::{FindingKey, View};
 
 /// One thing that a pane asks for.
@@ -47,6 +48,8 @@ pub struct Cx<'a> {
     pub acts: &'a mut Vec<Act>,
     /// The remedy that is shown on the plan, if one is.
     pub preview: Option<&'a Preview>,
+    /// Where the selected element may go, as far as that is known.
+    pub moving: Known,
 }
 
 impl Cx<'_> {

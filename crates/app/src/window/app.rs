@@ -13,6 +13,7 @@ use super::dialogs::Dialog;
 use super::document::Document;
 use super::files::Pending;
 use super::looking::Preview;
+use super::moving::{Moving, Smallest};
 use super::remedies::Remedies;
 use super::timing::Timing;
 use super::view::{FindingKey, Listed, View};
@@ -46,6 +47,8 @@ pub struct App {
     pub(super) pending: Option<Pending>,
     pub(super) preview: Option<Preview>,
     pub(super) remedies: Remedies,
+    moving: Moving,
+    smallest: Smallest,
     pub(super) autosave: Autosave,
     /// What the last command has to say.
     pub(super) notice: Option<String>,
@@ -77,6 +80,8 @@ impl App {
             pending: None,
             preview: None,
             remedies: Remedies::default(),
+            moving: Moving::default(),
+            smallest: Smallest::default(),
             autosave: if start.autosave { Autosave::start() } else { Autosave::none() },
             notice: None,
             closing: false,
@@ -154,12 +159,14 @@ impl App {
         let now = App::now(&self.document, open);
         let (undo, redo) = (now.undo.map(str::to_owned), now.redo.map(str::to_owned));
         let now = Now { undo: undo.as_deref(), redo: redo.as_deref(), ..now };
+        self.look_for_room(ui.ctx());
         let mut cx = Cx {
             session: &mut self.document.session,
             checked: &checked,
             view: &mut self.view,
             acts: &mut acts,
             preview: self.preview.as_ref(),
+            moving: self.moving.known(),
         };
         let fill = ui.visuals().panel_fill;
         let pane = |x: i8, y: i8| Frame::new().fill(fill).inner_margin(Margin::symmetric(x, y));
@@ -192,12 +199,38 @@ impl App {
         self.apply_look(ui.ctx());
     }
 
+    /// Looks where the selected element may go, and lets a drag stick to its limits.
+    fn look_for_room(&mut self, ctx: &Context) {
+        let session = &mut self.document.session;
+        let mut selected = session.selection().iter().copied();
+        let one = match (selected.next(), selected.next(), session.tool()) {
+            (Some(id), None, editor::ToolKind::Select) => Some(id),
+            _ => None,
+        };
+        let plan = std::sync::Arc::clone(session.plan());
+        self.moving.tend(ctx, &plan, one);
+        let known = self.moving.known();
+        let stops = known.found.iter().flat_map(|found| {
+            let [low, high] = found.breaks();
+            let course = found.course;
+            [low, high].into_iter().flatten().map(move |ends| editor::Stop { course, at: ends.at })
+        });
+        session.set_stops(stops.collect());
+    }
+
     /// Makes remedies while nothing moves.
     fn try_remedies(&mut self, ctx: &Context, checked: &editor::Checked, wanted: &[FindingKey]) {
         if self.document.session.busy() || self.preview.is_some() {
             return;
         }
         if self.remedies.work(&checked.facts, wanted, &checked.findings) {
+            ctx.request_repaint();
+        }
+        let picked = self.view.picked.as_ref();
+        let picked = picked.and_then(|key| checked.findings.iter().find(|f| key.is(f)));
+        if let Some((key, remedy)) = self.smallest.tend(ctx, &checked.facts, picked)
+            && self.remedies.add(&key, remedy)
+        {
             ctx.request_repaint();
         }
     }

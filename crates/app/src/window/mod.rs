@@ -14,6 +14,7 @@ mod files;
 mod form;
 mod inspector;
 mod looking;
+mod moving;
 mod paint;
 mod panes;
 mod remedies;

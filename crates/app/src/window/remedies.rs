@@ -52,6 +52,18 @@ impl Remedies {
         more
     }
 
+    /// Adds a remedy that was found elsewhere for the plan as it is; whether it was not yet offered.
+    pub fn add(&mut self, key: &FindingKey, remedy: Remedy) -> bool {
+        let Some((_, remedies)) = self.found.iter_mut().find(|(k, _)| k == key) else {
+            return false;
+        };
+        let is_new = remedies.iter().all(|r| r.edit != remedy.edit && r.label != remedy.label);
+        if is_new {
+            remedies.push(remedy);
+        }
+        is_new
+    }
+
     fn fresh(&self, key: &FindingKey) -> Option<&[Remedy]> {
         self.found.iter().find(|(k, _)| k == key).map(|(_, r)| r.as_slice())
     }

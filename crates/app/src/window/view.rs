@@ -85,6 +85,8 @@ pub struct View {
     /// The way under the pointer in the list, and the one that was clicked last.
     pub lit_way: Option<Target>,
     pub picked_way: Option<Target>,
+    /// The pointer is over the rows of the room to move.
+    pub shows_moving: bool,
     /// Where the pointer is on the plan.
     pub pointer: Option<Pt>,
 }
@@ -103,6 +105,7 @@ impl Default for View {
             listed: Listed::default(),
             lit_way: None,
             picked_way: None,
+            shows_moving: false,
             pointer: None,
         }
     }

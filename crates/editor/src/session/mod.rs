@@ -17,7 +17,7 @@ use crate::options::usual_grid;
 use crate::pick::Hidden;
 use crate::pointer::Pointer;
 use crate::tools::{Active, Cx};
-use crate::{Checked, Dimension, DimensionId, Entry, Status, ToolKind, ToolOptions, Work};
+use crate::{Checked, Dimension, DimensionId, Entry, Status, Stop, ToolKind, ToolOptions, Work};
 
 /// One open plan being worked on.
 #[derive(Debug)]
@@ -42,6 +42,8 @@ pub struct Session {
     /// Where the pointer was last.
     pointer: Option<Pointer>,
     hidden: Hidden,
+    /// Where a drag sticks.
+    stops: Vec<Stop>,
     memo: Memo,
 }
 
@@ -65,6 +67,7 @@ impl Session {
             focus: None,
             pointer: None,
             hidden: Hidden::default(),
+            stops: Vec::new(),
             memo: Memo::default(),
         };
         session.status.expects = session.active.tool().expects().to_owned();
@@ -132,6 +135,11 @@ impl Session {
     /// The kinds that the view does not show: they are not picked.
     pub fn set_hidden(&mut self, hidden: Hidden) {
         self.hidden = hidden;
+    }
+
+    /// The limits that a drag of an element sticks to while it snaps, in the plan as committed.
+    pub fn set_stops(&mut self, stops: Vec<Stop>) {
+        self.stops = stops;
     }
 
     pub fn selection(&self) -> &BTreeSet<ElementId> {
@@ -243,6 +251,7 @@ impl Session {
 
     /// After the committed plan has changed: shows it, and forgets what is no longer there.
     fn settle(&mut self) {
+        self.stops.clear();
         self.shown = Arc::clone(self.history.now());
         let plan = Arc::clone(&self.shown);
         self.selection.retain(|id| plan.get(*id).is_some());
@@ -281,6 +290,7 @@ impl Session {
             system: self.system,
             selection: &self.selection,
             hidden: self.hidden,
+            stops: &self.stops,
         };
         run(&mut self.active, &cx)
     }

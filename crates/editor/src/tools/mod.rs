@@ -31,7 +31,7 @@ use space::Facts;
 
 use crate::pointer::Pointer;
 use crate::snap::Catch;
-use crate::{Dimension, DimensionId, Hidden, Snap, ToolKind, ToolOptions};
+use crate::{Dimension, DimensionId, Hidden, Snap, Stop, ToolKind, ToolOptions};
 
 /// What happens to a tool.
 #[derive(Clone, Debug)]
@@ -62,6 +62,8 @@ pub(crate) struct Cx<'a> {
     pub system: System,
     pub selection: &'a BTreeSet<ElementId>,
     pub hidden: Hidden,
+    /// Where a drag sticks because something breaks further on.
+    pub stops: &'a [Stop],
 }
 
 impl<'a> Cx<'a> {

@@ -109,6 +109,12 @@ pub fn show(ui: &mut Ui, cx: &mut Cx<'_>, canvas: &mut Canvas, now: &Now<'_>, bu
         let (ways, walk) = (checked.ways(), walk.as_ref());
         scene.ways = Some(WaysLayer { ways, lit: lit_way, walk });
     }
+    let committed = Arc::clone(cx.session.plan());
+    let dragged = cx.session.busy() && cx.session.tool() == ToolKind::Select;
+    if (dragged || cx.view.shows_moving) && cx.session.marquee().is_none() {
+        scene.moving = &cx.moving.found;
+        scene.moved_from = Some(&committed);
+    }
     scene.blades = &blades;
     scene.marquee = cx.session.marquee();
     scene.system = system;

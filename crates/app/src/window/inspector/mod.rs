@@ -6,6 +6,7 @@ pub mod details;
 pub mod door;
 pub mod furnishing;
 mod many;
+mod moving;
 mod nothing;
 mod opening;
 mod overhead;
@@ -64,6 +65,7 @@ fn one(ui: &mut Ui, cx: &mut Cx<'_>, before: Element) {
         if let Body::RoomTag(_) = &before.body {
             room::facts(ui, cx, before.id);
         }
+        moving::show(ui, cx, &before);
         details::one(ui, &mut form, &mut element);
     });
     if let Some(word) = form.changed()

@@ -6,12 +6,14 @@ use geometry::{Facing, Pt, Seg, Vec2};
 use measure::Len;
 use plan::element::{End, Furring, Overhead, OverheadShape};
 use plan::{Body, Edit, Element, ElementId, ops};
+use rules::room_to_move::Course;
 
 use super::super::Cx;
 use super::snap;
 use crate::outline::placed;
 use crate::pointer::{Pointer, along, distance, offset};
 use crate::snap::caught;
+use crate::stops;
 use crate::{Dimension, DimensionId, Snap};
 
 /// What is dragged.
@@ -103,7 +105,9 @@ impl Drag {
         let v = pointer.at - grab;
         match self {
             Drag::Wall { id, line, limits: (least, most) } => {
-                let (by, snap) = snap::wall(cx, *id, *line, along(v, line.dir().left()), pointer);
+                let to = along(v, line.dir().left());
+                let (by, snap) = limit(cx, Course::Wall(*id), to, pointer)
+                    .unwrap_or_else(|| snap::wall(cx, *id, *line, to, pointer));
                 if by < *least || by > *most {
                     let stop = caught("stop", pointer.at);
                     return (Shift::By(by.clamp(*least, *most)), stop);
@@ -118,6 +122,9 @@ impl Drag {
                 // It stops at its neighbours.
                 let limits = ops::slide_range(cx.plan, *id).unwrap_or((*at, *at));
                 let by = along(v, line.dir());
+                if let Some((by, snap)) = limit(cx, Course::Opening(*id), by, pointer) {
+                    return (Shift::By(by), snap);
+                }
                 let (to, snap) = snap::along_wall(cx, pointer, *line, *at + by, limits);
                 (Shift::By(to - *at), snap)
             }
@@ -133,8 +140,12 @@ impl Drag {
                 (Shift::By(at - start), snap)
             }
             Drag::Thing { id } => {
-                let (v, facing, snap) = snap::thing(cx, *id, v, pointer);
-                (Shift::Vector(v, facing), snap)
+                let (snapped, facing, snap) = snap::thing(cx, *id, v, pointer);
+                let sticks = facing.is_none() && cx.catch(&[]).active(pointer);
+                match stops::thing(cx.stops, *id, v, pointer.reach, pointer.at).filter(|_| sticks) {
+                    Some((v, snap)) => (Shift::Vector(v, None), snap),
+                    None => (Shift::Vector(snapped, facing), snap),
+                }
             }
             Drag::Many { .. } => {
                 let (v, snap) = snap::step(cx, grab, v, pointer);
@@ -222,6 +233,13 @@ impl Drag {
         let value = distance(from, to);
         vec![Dimension { id, from, to, value, editable: true, against: None }]
     }
+}
+
+/// The limit that an offset sticks to, where one is within reach.
+fn limit(cx: &Cx<'_>, course: Course, by: Len, pointer: &Pointer) -> Option<(Len, Option<Snap>)> {
+    let sticks = cx.catch(&[]).active(pointer);
+    let at = stops::near(cx.stops, course, by, pointer.reach).filter(|_| sticks)?;
+    Some((at, caught("limit", pointer.at)))
 }
 
 fn length(v: Vec2) -> Len {
