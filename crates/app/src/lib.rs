@@ -9,6 +9,7 @@
 
 pub mod cli;
 mod examples;
+mod height_words;
 mod move_words;
 pub mod store;
 mod way_words;

@@ -254,3 +254,26 @@ fn room_to_move_says_what_it_cannot_move() {
     let text = err(cellarwright().arg("room-to-move").arg(demo("passes.ron")).arg("W999"), 2);
     assert!(text.contains("there is no element W999"), "{text}");
 }
+
+#[test]
+fn headroom_tells_the_lowest_spot_and_the_share_of_each_height() {
+    let text = out(cellarwright().arg("headroom").arg(demo("passes.ron")), 0);
+    assert!(text.contains("lowest 6' 7 1/2\" under duct H11"), "{text}");
+    assert!(text.contains("% ("), "{text}");
+    let text = out(cellarwright().args(["headroom", "--json"]).arg(demo("passes.ron")), 0);
+    let report: Value = serde_json::from_str(&text).expect("JSON");
+    assert_eq!(report["schema"], 1);
+    let page = fs::read_to_string(root().join("docs/headroom-json.md")).expect("the page");
+    for room in report["rooms"].as_array().expect("a list") {
+        let sum: f64 = room["heights"]
+            .as_array()
+            .expect("a list")
+            .iter()
+            .filter_map(|h| h["area"].as_f64())
+            .sum();
+        assert!((sum - room["area"].as_f64().expect("a number")).abs() < 0.01, "{room}");
+        for field in room.as_object().expect("an object").keys() {
+            assert!(page.contains(&format!("`{field}`")), "{field}");
+        }
+    }
+}

@@ -10,8 +10,9 @@ use crate::labels::{NOBODY, Placer, Rank, holds};
 use crate::poche::Poche;
 use crate::rulers::RULER;
 use crate::{
-    Scene, View, blade, caught, columns, dimensions, findings, furnishings, grid, highlight,
-    keep_clears, moving, openings, overheads, rooms, rulers, services, stairs, walls, ways,
+    Scene, View, blade, caught, columns, dimensions, findings, furnishings, grid, heights,
+    highlight, keep_clears, moving, openings, overheads, rooms, rulers, services, stairs, walls,
+    ways,
 };
 
 /// What a view of a scene looks like.
@@ -124,6 +125,7 @@ pub fn picture(view: &View, scene: &Scene<'_>) -> Picture {
     let figures = blade::draw(view, scene.system, scene.blades, &signs, &mut placer, &mut tape);
     caught::draw(view, scene, &mut placer, &mut tape);
     highlight::draw(&canvas, &mut marks);
+    heights::draw(&canvas, &mut placer, &mut marks);
     ways::draw(&canvas, &mut placer, &mut marks);
     moving::draw(&canvas, &mut placer, &mut marks);
     findings::places(&canvas, &mut placer, &mut marks);

@@ -9,7 +9,7 @@ use rules::room_to_move::RoomToMove;
 use rules::{Finding, KeepClear};
 use space::Facts;
 
-use crate::{Blade, Caught, Poche, WaysLayer};
+use crate::{Blade, Caught, Poche, RoomHeights, WaysLayer};
 
 /// Which kinds of marks are drawn.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -58,6 +58,8 @@ pub struct Scene<'a> {
     pub show: Show,
     /// Ways in, where they are shown.
     pub ways: Option<WaysLayer<'a>>,
+    /// The headroom of the rooms, where it is shown.
+    pub heights: &'a [RoomHeights],
     /// Where the element that is moved, or is asked about, may go.
     pub moving: &'a [RoomToMove],
     /// The plan from which it moves, where the facts are those of a preview.
@@ -91,6 +93,7 @@ impl<'a> Scene<'a> {
             lit: &[],
             show: Show::default(),
             ways: None,
+            heights: &[],
             moving: &[],
             moved_from: None,
             blades: &[],

@@ -9,6 +9,7 @@ mod check;
 mod explain;
 mod finding;
 mod front;
+mod heights;
 mod keep_clear;
 mod phrase;
 mod remedy;
@@ -26,6 +27,7 @@ pub use book::{
 pub use check::{check, check_with_keep_clears};
 pub use explain::{explain, explain_markdown};
 pub use finding::{Citation, Confidence, Finding, Place, Quantity, Remedy, Safety, Severity};
+pub use heights::{NamedHeight, named_heights};
 pub use keep_clear::{KeepClear, keep_clears};
 pub use phrase::{Part, Phrase};
 pub use remedy::remedies;

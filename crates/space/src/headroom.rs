@@ -31,6 +31,51 @@ pub fn height_shares(facts: &Facts, room: RoomIndex) -> Vec<(Len, Area)> {
     shares
 }
 
+/// A part of a room's floor with one clear height.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct HeightRegion {
+    pub clear: Len,
+    pub shapes: Vec<Shape>,
+    /// The overheads that make the height, by id; none under the ceiling.
+    pub under: Vec<plan::ElementId>,
+}
+
+impl HeightRegion {
+    pub fn area(&self) -> Area {
+        self.shapes.iter().map(Shape::area).sum()
+    }
+
+    /// A point well inside its largest part.
+    pub fn middle(&self) -> Option<geometry::Pt> {
+        self.shapes.iter().max_by_key(|shape| shape.area()).map(Shape::label_point)
+    }
+}
+
+/// The floor of a room by clear height, lowest first, as shapes that don't overlap and fill the room: see
+/// [`height_shares`]. Crossings of slanting edges are rounded to the grid.
+pub fn height_regions(facts: &Facts, room: RoomIndex) -> Vec<HeightRegion> {
+    let room = facts.room(room);
+    let ceiling = facts.plan.site.ceiling_height();
+    let mut over: Vec<&OverheadFacts> =
+        hanging(facts, room).filter(|o| o.clear < ceiling).collect();
+    over.sort_by_key(|o| (o.clear, o.id));
+    let mut rest = vec![room.shape.clone()];
+    let mut regions = Vec::new();
+    for group in over.chunk_by(|a, b| a.clear == b.clear) {
+        let rings: Vec<Ring> = group.iter().map(|o| o.ring.clone()).collect();
+        let shapes = overlay::shape_intersect(&rest, &rings);
+        rest = overlay::shape_difference(&rest, &rings);
+        if !shapes.is_empty() {
+            let under = group.iter().map(|o| o.id).collect();
+            regions.push(HeightRegion { clear: group[0].clear, shapes, under });
+        }
+    }
+    if !rest.is_empty() {
+        regions.push(HeightRegion { clear: ceiling, shapes: rest, under: Vec::new() });
+    }
+    regions
+}
+
 /// The floor of a room with at least a clear height.
 pub fn area_at_least(facts: &Facts, room: RoomIndex, height: Len) -> Area {
     if facts.plan.site.ceiling_height() < height {
@@ -112,6 +157,65 @@ mod tests {
         let shares = height_shares(&crossed(), RoomIndex(0));
         let feet = |inches, area| (Len::inches(inches), Area::square_feet(area));
         assert_eq!(shares, [feet(78, 10), feet(80, 24 - 2), feet(92, 120 - 32)]);
+    }
+
+    #[test]
+    fn the_regions_are_the_shares_drawn() {
+        let facts = crossed();
+        let regions = height_regions(&facts, RoomIndex(0));
+        let areas: Vec<_> = regions.iter().map(|r| (r.clear, r.area())).collect();
+        assert_eq!(areas, height_shares(&facts, RoomIndex(0)));
+        assert_eq!(regions.iter().map(|r| r.under.len()).collect::<Vec<_>>(), [1, 1, 0]);
+        // They don't overlap, and the middle of each lies in it.
+        for (i, a) in regions.iter().enumerate() {
+            let middle = a.middle().expect("a middle");
+            assert!(a.shapes.iter().any(|s| s.contains(middle)));
+            for b in &regions[i + 1..] {
+                let rings: Vec<Ring> = b.shapes.iter().map(|s| s.outer.clone()).collect();
+                assert!(
+                    overlay::shape_intersect(&a.shapes, &rings).is_empty() || a.clear < b.clear
+                );
+            }
+        }
+    }
+
+    /// A room under random runs: the areas of the regions agree with counted points within three sigma.
+    #[test]
+    fn the_regions_agree_with_counted_points() {
+        let mut seed = 7_u64;
+        let mut next = |most: i32| {
+            seed = seed
+                .wrapping_mul(6_364_136_223_846_793_005)
+                .wrapping_add(1_442_695_040_888_963_407);
+            (seed >> 33) as i32 % most
+        };
+        let mut s = Sketch::new();
+        s.site(|site| site.floor_build = Len::ZERO);
+        s.rectangle(240, 180);
+        for _ in 0..6 {
+            let (x, y, low) = (next(220), next(160), 70 + next(14));
+            s.run(OverheadKind::Duct, ((x, 0), (x, 180)), 6 + next(20), low);
+            s.run(OverheadKind::Pipe, ((0, y), (240, y)), 2 + next(8), low + next(5));
+        }
+        let facts = derive(&s.shared());
+        let regions = height_regions(&facts, RoomIndex(0));
+        let whole = facts.rooms[0].area.square_units() as f64;
+        assert_eq!(regions.iter().map(HeightRegion::area).sum::<Area>(), facts.rooms[0].area);
+        let points = 40_000;
+        let per_inch = Len::PER_INCH;
+        let mut counts = vec![0_u32; regions.len()];
+        for _ in 0..points {
+            let p = Pt::new(next(240 * per_inch), next(180 * per_inch));
+            if let Some(i) = regions.iter().position(|r| r.shapes.iter().any(|s| s.contains(p))) {
+                counts[i] += 1;
+            }
+        }
+        for (region, count) in regions.iter().zip(counts) {
+            let share = region.area().square_units() as f64 / whole;
+            let expected = share * f64::from(points);
+            let sigma = (f64::from(points) * share * (1.0 - share)).sqrt();
+            assert!((f64::from(count) - expected).abs() <= 3.0 * sigma + 1.0, "{count} {expected}");
+        }
     }
 
     #[test]

@@ -25,7 +25,7 @@ pub use common_wall::common_walls;
 pub use cover::{Cover, CoverBy, cover};
 pub use facts::{Facts, derive};
 pub use gap::{ClearGap, clear_to_next};
-pub use headroom::{area_at_least, clear_over, height_shares};
+pub use headroom::{HeightRegion, area_at_least, clear_over, height_regions, height_shares};
 pub use openings::{DoorClear, Leaf, NetClear, OpeningFacts, door_clear, leaf_reaches, net_clear};
 pub use overheads::OverheadFacts;
 pub use reach::{

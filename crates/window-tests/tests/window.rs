@@ -524,3 +524,27 @@ fn the_smallest_move_is_offered_for_a_picked_finding() {
     desk.harness.run();
     desk.wait_for("Move gas valve S8 by 8\" to the left");
 }
+
+#[test]
+fn the_headroom_of_each_room_is_listed() {
+    let tag = RoomTag { at: Pt::inches(60, 60), name: "Den".into(), room_use: RoomUse::Den };
+    let duct = plan::element::Overhead {
+        kind: plan::element::OverheadKind::Duct,
+        shape: plan::element::OverheadShape::Run {
+            a: Pt::inches(0, 150),
+            b: Pt::inches(240, 150),
+            width: Len::inches(20),
+        },
+        underside: Len::inches(75),
+    };
+    let both = [
+        Draft::new(State::Existing, Body::RoomTag(tag)),
+        Draft::new(State::Existing, Body::Overhead(duct)),
+    ];
+    let plan = cellar().with(&Edit::Batch(both.map(Edit::Add).to_vec())).expect("sound");
+    let mut desk = desk(&plan);
+    desk.button("Headroom");
+    assert!(desk.says("Lowest: 6' 2 1/2\" under duct H8"), "{:?}", desk.words());
+    // A strip of 20 in of the 192 in that the room is deep is too low.
+    assert!(desk.says("89.5 % (") && desk.says("under beams and ducts"), "{:?}", desk.words());
+}

@@ -45,6 +45,8 @@ pub enum Task {
     Check(CheckArgs),
     /// How wide the way to each service point and room is, and where it pinches.
     Ways(WaysArgs),
+    /// The clear heights of each room, and the floor at or above those that the code names.
+    Headroom(HeadroomArgs),
     /// How far an element may be moved before something breaks, and where each rule holds.
     RoomToMove(RoomToMoveArgs),
     /// Show the page of a rule: what it checks, why, where it comes from, how it is measured.
@@ -79,6 +81,18 @@ pub struct WaysArgs {
     /// The plan file.
     pub plan: PathBuf,
     /// Write JSON (documented in docs/ways-json.md).
+    #[arg(long)]
+    pub json: bool,
+    /// Write lengths in millimetres.
+    #[arg(long)]
+    pub metric: bool,
+}
+
+#[derive(Debug, ClapArgs)]
+pub struct HeadroomArgs {
+    /// The plan file.
+    pub plan: PathBuf,
+    /// Write JSON (documented in docs/headroom-json.md).
     #[arg(long)]
     pub json: bool,
     /// Write lengths in millimetres.

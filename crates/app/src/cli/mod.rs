@@ -3,6 +3,7 @@
 mod args;
 mod check;
 mod explain;
+mod headroom;
 mod rehearse;
 mod report;
 mod room_to_move;
@@ -61,6 +62,7 @@ where
         None => return Invocation::Window(args.window),
         Some(Task::Check(task)) => check::run(&task, out, err),
         Some(Task::Ways(task)) => ways::run(&task, out, err),
+        Some(Task::Headroom(task)) => headroom::run(&task, out, err),
         Some(Task::RoomToMove(task)) => room_to_move::run(&task, out, err),
         Some(Task::Explain(task)) => explain::run(&task, out, err),
         Some(Task::Rehearse(task)) => rehearse::run(&task, out, err),

@@ -262,9 +262,11 @@ fn right_pane(ui: &mut Ui, cx: &mut Cx<'_>, remedies: &Remedies) -> Vec<FindingK
     });
     let open = cx.checked.findings.iter().filter(|f| f.set_aside.is_none()).count();
     ui.horizontal(|ui| {
-        for (listed, word) in
-            [(Listed::Findings, format!("Findings ({open})")), (Listed::Ways, "Ways in".to_owned())]
-        {
+        for (listed, word) in [
+            (Listed::Findings, format!("Findings ({open})")),
+            (Listed::Ways, "Ways in".to_owned()),
+            (Listed::Headroom, "Headroom".to_owned()),
+        ] {
             let chosen = cx.view.listed == listed;
             let text = egui::RichText::new(word).font(theme::bold(theme::BODY + 1.0));
             if ui.add(egui::Button::selectable(chosen, text)).clicked() {
@@ -277,6 +279,7 @@ fn right_pane(ui: &mut Ui, cx: &mut Cx<'_>, remedies: &Remedies) -> Vec<FindingK
         match listed {
             Listed::Findings => wanted = panes::findings::show(ui, cx, remedies),
             Listed::Ways => panes::ways::show(ui, cx),
+            Listed::Headroom => panes::headroom::show(ui, cx),
         }
         ui.add_space(8.0);
     });

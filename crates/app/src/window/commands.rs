@@ -275,6 +275,13 @@ pub const TABLE: &[Row] = &[
         None,
         "Shows where people come in and where their ways pinch.",
     ),
+    row(
+        C::Toggle(Toggle::Headroom),
+        M::View,
+        "Headroom",
+        None,
+        "Hatches the floor that is lower than a height that the code names.",
+    ),
     row(C::Look(Look::Light), M::View, "Light", None, "Dark lines on a light slab.").after_gap(),
     row(C::Look(Look::Dark), M::View, "Lights off", None, "Light lines on a dark slab."),
     row(C::Look(Look::Paper), M::View, "Paper", None, "Black on white, as it prints."),

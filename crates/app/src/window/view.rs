@@ -21,11 +21,12 @@ pub enum Toggle {
     Furnishings,
     Findings,
     Ways,
+    Headroom,
 }
 
 impl Toggle {
     #[cfg(test)]
-    pub const ALL: [Toggle; 8] = [
+    pub const ALL: [Toggle; 9] = [
         Toggle::Grid,
         Toggle::Overheads,
         Toggle::Services,
@@ -34,6 +35,7 @@ impl Toggle {
         Toggle::Furnishings,
         Toggle::Findings,
         Toggle::Ways,
+        Toggle::Headroom,
     ];
 }
 
@@ -43,6 +45,7 @@ pub enum Listed {
     #[default]
     Findings,
     Ways,
+    Headroom,
 }
 
 /// Names a finding from one check to the next.
@@ -98,7 +101,7 @@ impl Default for View {
             fit_wanted: true,
             fitted: None,
             look: Look::default(),
-            off: vec![Toggle::Ways],
+            off: vec![Toggle::Ways, Toggle::Headroom],
             lit: None,
             picked: None,
             reveal: false,
@@ -128,6 +131,11 @@ impl View {
     /// Whether ways in are painted: where they are listed, and where the toggle says so.
     pub fn shows_ways(&self) -> bool {
         self.listed == Listed::Ways || self.shows(Toggle::Ways)
+    }
+
+    /// Whether the headroom is painted: where it is listed, and where the toggle says so.
+    pub fn shows_headroom(&self) -> bool {
+        self.listed == Listed::Headroom || self.shows(Toggle::Headroom)
     }
 
     /// What is not shown is not picked either.

@@ -10,7 +10,7 @@ pub(crate) mod build;
 mod doors;
 mod electrical;
 mod fitness;
-mod headroom;
+pub(crate) mod headroom;
 mod heat;
 pub(crate) mod rooms;
 mod stairs;

@@ -17,6 +17,7 @@ use super::paint;
 use super::panes::menu;
 use super::theme::SMALL;
 use super::view::{FindingKey, MARGIN};
+use crate::height_words;
 use drawing::Tone;
 
 /// What the canvas remembers from frame to frame.
@@ -115,6 +116,11 @@ pub fn show(ui: &mut Ui, cx: &mut Cx<'_>, canvas: &mut Canvas, now: &Now<'_>, bu
         scene.moving = &cx.moving.found;
         scene.moved_from = Some(&committed);
     }
+    let heights = match cx.view.shows_headroom() {
+        true => height_words::of(&checked.facts),
+        false => Vec::new(),
+    };
+    scene.heights = &heights;
     scene.blades = &blades;
     scene.marquee = cx.session.marquee();
     scene.system = system;

@@ -1,6 +1,7 @@
 //! The panes around the plan. Each reads a context and pushes acts.
 
 pub mod findings;
+pub mod headroom;
 pub mod kit;
 pub mod layers;
 pub mod menu;

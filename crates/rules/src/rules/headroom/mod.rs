@@ -6,6 +6,6 @@ mod projection_height;
 
 use crate::Rule;
 
-pub(super) use limits::{HeightLimit, ceiling_limit, projection_limit};
+pub(crate) use limits::{HeightLimit, ceiling_limit, projection_limit};
 
 pub(super) const RULES: &[Rule] = &[ceiling_height::RULE, projection_height::RULE];
