@@ -202,6 +202,14 @@ impl<'a> Window<'a> {
                 let (x, y) = thing.middle();
                 self.click(x, y);
                 if thing.role == "ComboBox" || thing.role == "Button" {
+                    let offered = |t: &Thing| t.role == "Button" && t.name == value;
+                    if thing.role == "ComboBox" && !self.comes(offered) {
+                        // On a busy machine the field may have moved between the look and the click.
+                        let thing =
+                            self.thing(|t| pane.holds(t) && t.name == field && t.role != "Label");
+                        let (x, y) = thing.middle();
+                        self.click(x, y);
+                    }
                     self.press_thing(|name| name == value);
                 } else {
                     self.key("ctrl+a", 1);
@@ -252,6 +260,18 @@ impl<'a> Window<'a> {
             );
             sleep(Duration::from_millis(50));
         }
+    }
+
+    /// Whether something that fits is on the screen within three seconds.
+    fn comes(&self, fits: impl Fn(&Thing) -> bool) -> bool {
+        let began = Instant::now();
+        while began.elapsed() < Duration::from_secs(3) {
+            if self.things().iter().any(&fits) {
+                return true;
+            }
+            sleep(Duration::from_millis(50));
+        }
+        false
     }
 
     /// The first thing on the screen that fits.
