@@ -5,6 +5,7 @@
 //! the grid is rounded once. This crate knows neither walls nor files.
 
 mod bounds;
+pub mod carry;
 mod convex;
 mod engine;
 mod facing;

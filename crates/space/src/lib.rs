@@ -3,6 +3,7 @@
 //! Everything here is a pure function of the plan. This crate knows no limit of any code, no rule and
 //! no drawing: it measures, others judge.
 
+pub mod carry;
 mod common_wall;
 mod cover;
 mod facts;

@@ -113,6 +113,14 @@ pub fn ways(facts: &Facts) -> Ways {
     Ways { arrivals, ways, obstacles }
 }
 
+/// What stands in the way of a thing that is carried above a height and reaches up to another, both from the finished
+/// floor: convex pieces, as for a person.
+pub(crate) fn obstacles_up_to(facts: &Facts, bottom: Len, top: Len) -> Vec<geometry::Ring> {
+    let floor = facts.plan.site.floor_build;
+    let pieces = pieces::between(facts, (floor + bottom, floor + top));
+    pieces.into_iter().map(|(ring, _)| ring).collect()
+}
+
 fn hindrance(facts: &Facts, limit: Limit) -> Hindrance {
     let id = |owner: usize| ElementId(u32::try_from(owner).unwrap_or(u32::MAX));
     let gap = |from: Pt, to: Pt, owners: [usize; 2]| Gap {

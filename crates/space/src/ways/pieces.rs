@@ -14,7 +14,11 @@ pub(super) type Piece = (Ring, ElementId);
 
 /// Every piece: what is solid at the height of a person, open doors, low overheads.
 pub(super) fn of(facts: &Facts) -> Vec<Piece> {
-    let (bottom, top) = body::range(&facts.plan);
+    between(facts, body::range(&facts.plan))
+}
+
+/// The same for a height range from the slab.
+pub(super) fn between(facts: &Facts, (bottom, top): (Len, Len)) -> Vec<Piece> {
     let solid = facts.solids.iter().filter(|s| s.bottom < top && s.top > bottom);
     let mut all: Vec<Piece> = solid.map(|s| (s.ring.clone(), s.element)).collect();
     for opening in &facts.openings {
