@@ -7,6 +7,7 @@
     reason = "this crate alone touches the disk, the clock and threads"
 )]
 
+mod carry_words;
 pub mod cli;
 mod examples;
 mod height_words;

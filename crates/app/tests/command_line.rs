@@ -277,3 +277,24 @@ fn headroom_tells_the_lowest_spot_and_the_share_of_each_height() {
         }
     }
 }
+
+#[test]
+fn a_thing_is_carried_to_each_room() {
+    let text = out(cellarwright().args(["carry", "--thing", "heater"]).arg(demo("passes.ron")), 0);
+    assert!(text.contains("Bedroom: fits, held with 22\" x 22\" on the floor"), "{text}");
+    assert!(text.contains("measure them"), "{text}");
+    let text = out(
+        cellarwright().args(["carry", "--size", "84x40x40", "--json"]).arg(demo("passes.ron")),
+        0,
+    );
+    let report: Value = serde_json::from_str(&text).expect("JSON");
+    let rooms = report["rooms"].as_array().expect("a list");
+    let bedroom = rooms.iter().find(|r| r["room"] == "Bedroom").expect("the room");
+    assert_eq!(bedroom["verdict"], "sticks", "its door is 30 in wide: {bedroom}");
+    let page = fs::read_to_string(root().join("docs/carry-json.md")).expect("the page");
+    for field in bedroom.as_object().expect("an object").keys() {
+        assert!(page.contains(&format!("`{field}`")), "{field}");
+    }
+    let text = err(cellarwright().args(["carry", "--size", "84x40"]).arg(demo("passes.ron")), 2);
+    assert!(text.contains("three lengths"), "{text}");
+}

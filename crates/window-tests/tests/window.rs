@@ -548,3 +548,25 @@ fn the_headroom_of_each_room_is_listed() {
     // A strip of 20 in of the 192 in that the room is deep is too low.
     assert!(desk.says("89.5 % (") && desk.says("under beams and ducts"), "{:?}", desk.words());
 }
+
+#[test]
+fn a_thing_is_carried_in() {
+    let stair = plan::element::Stair {
+        foot: Pt::inches(60, 0),
+        up: Facing::SOUTH,
+        width: Len::inches(36),
+        risers: 13,
+        rise: Len::inches(7),
+        run: Len::inches(10),
+        headroom: Len::inches(80),
+    };
+    let edit = Edit::Add(Draft::new(State::Existing, Body::Stair(stair)));
+    let mut desk = desk(&cellar().with(&edit).expect("sound"));
+    desk.button("Plan");
+    desk.button("Carry a thing in…");
+    desk.wait_for("fits, held with");
+    assert!(desk.says("measure them"), "{:?}", desk.words());
+    desk.button("desk");
+    desk.wait_for("fits, held with");
+    desk.button("Close");
+}

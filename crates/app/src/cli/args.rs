@@ -45,6 +45,8 @@ pub enum Task {
     Check(CheckArgs),
     /// How wide the way to each service point and room is, and where it pinches.
     Ways(WaysArgs),
+    /// Whether a thing gets from where people come in to each room.
+    Carry(CarryArgs),
     /// The clear heights of each room, and the floor at or above those that the code names.
     Headroom(HeadroomArgs),
     /// How far an element may be moved before something breaks, and where each rule holds.
@@ -93,6 +95,25 @@ pub struct HeadroomArgs {
     /// The plan file.
     pub plan: PathBuf,
     /// Write JSON (documented in docs/headroom-json.md).
+    #[arg(long)]
+    pub json: bool,
+    /// Write lengths in millimetres.
+    #[arg(long)]
+    pub metric: bool,
+}
+
+#[derive(Debug, ClapArgs)]
+#[command(group = ArgGroup::new("what_thing").required(true).args(["size", "thing"]))]
+pub struct CarryArgs {
+    /// The plan file.
+    pub plan: PathBuf,
+    /// Its three sizes, such as 84x36x34; bare numbers are inches.
+    #[arg(long, value_name = "AxBxC", value_parser = super::carry::read_size)]
+    pub size: Option<[measure::Len; 3]>,
+    /// A common thing: heater, sofa, board, desk, mattress or washer. Measure yours.
+    #[arg(long, value_parser = super::carry::thing)]
+    pub thing: Option<[measure::Len; 3]>,
+    /// Write JSON (documented in docs/carry-json.md).
     #[arg(long)]
     pub json: bool,
     /// Write lengths in millimetres.

@@ -1,6 +1,7 @@
 //! The command line. Everything but the window works without a display.
 
 mod args;
+mod carry;
 mod check;
 mod explain;
 mod headroom;
@@ -62,6 +63,7 @@ where
         None => return Invocation::Window(args.window),
         Some(Task::Check(task)) => check::run(&task, out, err),
         Some(Task::Ways(task)) => ways::run(&task, out, err),
+        Some(Task::Carry(task)) => carry::run(&task, out, err),
         Some(Task::Headroom(task)) => headroom::run(&task, out, err),
         Some(Task::RoomToMove(task)) => room_to_move::run(&task, out, err),
         Some(Task::Explain(task)) => explain::run(&task, out, err),

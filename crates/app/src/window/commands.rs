@@ -44,6 +44,7 @@ pub enum Command {
     Compare,
     NextFinding,
     Rules,
+    Carry,
     Keys,
     Cautions,
     About,
@@ -313,6 +314,13 @@ pub const TABLE: &[Row] = &[
         "Compare two uses…",
         key(CTRL, Key::U),
         "What two uses demand of the room whose tag is selected, and what each would take.",
+    ),
+    row(
+        C::Carry,
+        M::Plan,
+        "Carry a thing in…",
+        None,
+        "Tells to which rooms a heater, a sofa or a board gets from where people come in.",
     ),
     row(
         C::NextFinding,

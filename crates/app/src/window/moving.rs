@@ -24,20 +24,20 @@ pub struct Known {
 
 /// A job on a thread of its own; it ends early when this is dropped.
 #[derive(Debug)]
-struct Job<T> {
+pub(super) struct Job<T> {
     stop: Arc<AtomicBool>,
     result: Arc<Mutex<T>>,
 }
 
 impl<T: Default + Send + 'static> Job<T> {
-    fn start(run: impl FnOnce(&AtomicBool, &Mutex<T>) + Send + 'static) -> Job<T> {
+    pub fn start(run: impl FnOnce(&AtomicBool, &Mutex<T>) + Send + 'static) -> Job<T> {
         let job = Job { stop: Arc::default(), result: Arc::default() };
         let (stop, result) = (Arc::clone(&job.stop), Arc::clone(&job.result));
         std::thread::spawn(move || run(&stop, &result));
         job
     }
 
-    fn read<R>(&self, read: impl FnOnce(&T) -> R) -> R {
+    pub fn read<R>(&self, read: impl FnOnce(&T) -> R) -> R {
         read(&self.result.lock().unwrap_or_else(PoisonError::into_inner))
     }
 }

@@ -9,7 +9,7 @@ use plan::{Body, Edit, SetAside};
 use super::act::Act;
 use super::app::{App, command};
 use super::commands::{self, Command};
-use super::dialogs::{self, Answer, Compare, Dialog, RuleBook, SiteForm};
+use super::dialogs::{self, Answer, Carrying, Compare, Dialog, RuleBook, SiteForm};
 use super::document::Document;
 use super::files::{Purpose, Then};
 
@@ -164,6 +164,10 @@ impl App {
                 }
             }
             Command::NextFinding => self.next_finding(),
+            Command::Carry => {
+                let facts = session.checked().facts;
+                self.dialogs.push(Dialog::Carry(Box::new(Carrying::of(&facts))));
+            }
             Command::Rules => {
                 let picked = self.view.picked.as_ref().map(|key| key.rule);
                 self.dialogs.push(Dialog::Rules(Box::new(RuleBook::at(picked))));

@@ -2,6 +2,7 @@
 
 mod amendments;
 mod ask;
+mod carrying;
 mod compare;
 mod help;
 mod path;
@@ -20,6 +21,7 @@ use super::theme::Look;
 use super::view::FindingKey;
 use crate::store::Orphan;
 
+pub use carrying::Carrying;
 pub use compare::Compare;
 pub use rule_book::RuleBook;
 pub use site::SiteForm;
@@ -42,6 +44,7 @@ pub enum Dialog {
     Site(Box<SiteForm>),
     Compare(Box<Compare>),
     Rules(Box<RuleBook>),
+    Carry(Box<Carrying>),
     SetAside {
         finding: FindingKey,
         title: String,
@@ -106,6 +109,7 @@ pub fn show(ctx: &Context, dialog: &mut Dialog, system: System, look: Look) -> O
             Dialog::Recovery(orphans) => recovery::show(ui, orphans),
             Dialog::Site(form) => site::show(ui, form, system),
             Dialog::Compare(compare) => compare::show(ui, compare, system, look),
+            Dialog::Carry(carrying) => carrying::show(ui, carrying, system, look),
             Dialog::Rules(book) => rule_book::show(ui, book, system, look),
             Dialog::SetAside { finding, title, reason } => {
                 ask::set_aside(ui, finding, title, reason)
