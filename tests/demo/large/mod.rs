@@ -53,6 +53,7 @@ pub fn plan() -> Plan {
     b.state_all(&wall::FOAM_R, Value::Number(10));
     b.state_all(&wall::CAVITY_R, Value::Number(0));
     b.state_site(&of_site::CLIMATE_ZONE, Value::Word("4"));
+    b.state_site(&of_site::PENETRATIONS, Value::Yes);
     b.state_site(&of_site::RADON, Value::Number(9));
     b.state_all(&stair::HANDRAIL, Value::Word("both sides"));
     b.done()

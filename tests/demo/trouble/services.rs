@@ -2,7 +2,9 @@
 
 use geometry::Facing;
 use measure::Len;
-use plan::detail::{Detail, Value, heat, opening, overhead, plumbing, site as of_site};
+use plan::detail::{
+    Detail, Value, heat, opening, overhead, plumbing, site as of_site, wall as of_wall,
+};
 use plan::element::*;
 use plan::{ElementId, House, Plan, State};
 
@@ -124,6 +126,8 @@ fn utility(b: &mut Build) {
             (&heat::RADON_FAN, Value::Word("basement")),
         ],
     );
+    let post = b.column((250, 240));
+    b.state(post, &of_wall::COLUMN_BASE, Value::Word("wood on the slab"));
     let duct = b.run(OverheadKind::Duct, (10, 180), (290, 180), 20, 86);
     b.state(duct, &overhead::DUCT_MADE_OF, Value::Word("framing, supply air"));
 }
@@ -147,11 +151,15 @@ fn closet_and_bath(b: &mut Build, walls: &[ElementId]) {
     );
     let office = b.tag((400, 150), "Office", RoomUse::Office);
     b.service(SupplyRegister, (390, 150), Facing::NORTH);
+    b.service(SmokeAlarm, (375, 150), Facing::NORTH);
     b.state(office, &heat::AIR_BACK, Value::No);
     b.tag((400, 250), "Bath", RoomUse::Bath);
     let tub = b.furnishing("Whirlpool tub", (340, 300), Facing::SOUTH, (60, 32, 24));
     b.state(tub, &plumbing::WHIRLPOOL, Value::Word("no panel"));
     b.furring(walls[1], 210, 290);
+    let shower = b.furnishing("Shower", (440, 202), Facing::NORTH, (36, 36, 84));
+    b.state(shower, &plumbing::SHOWER_WAY, Value::Length(Len::inches(18)));
+    b.run(OverheadKind::Duct, (415, 220), (470, 220), 30, 72);
     b.service(Standpipe, (480, 240), Facing::WEST);
     let fan = b.service(ExhaustFan, (420, 250), Facing::NORTH);
     state(

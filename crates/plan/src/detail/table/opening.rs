@@ -106,6 +106,24 @@ pub const GLASS_IN_DOOR: Detail = choice(
     Some("none"),
 );
 
+pub const LANDING: Detail = length(
+    "landing-outside",
+    DOOR,
+    "Landing outside",
+    "How deep is the floor or landing outside this door, in the direction in which one leaves?",
+    Bound { what: "landing", least: Len::ZERO, most: Len::inches(1200) },
+    None,
+);
+
+pub const STEP_DOWN: Detail = length(
+    "step-down-outside",
+    DOOR,
+    "Step down outside",
+    "How far is it down from the threshold to the landing outside?",
+    Bound { what: "step down", least: Len::ZERO, most: Len::inches(120) },
+    None,
+);
+
 pub const LEAF_MADE_OF: Detail = choice(
     "leaf-made-of",
     DOOR,
@@ -189,6 +207,8 @@ pub(super) const ALL: &[&Detail] = &[
     &UNDER_DECK,
     &DOOR_LOCK,
     &GLASS_IN_DOOR,
+    &LANDING,
+    &STEP_DOWN,
     &LEAF_MADE_OF,
     &CLOSES_ITSELF,
     &LEADS_TO,

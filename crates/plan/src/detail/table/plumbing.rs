@@ -17,6 +17,10 @@ const DRAIN: Subject = Subject::Element(|body| is_service(body, &[ServiceKind::F
 const STANDPIPE: Subject = Subject::Element(|body| is_service(body, &[ServiceKind::Standpipe]));
 const AIR_VALVE: Subject =
     Subject::Element(|body| is_service(body, &[ServiceKind::AirAdmittanceValve]));
+const SHOWER: Subject = Subject::Element(|body| match body {
+    Body::Furnishing(f) => f.name.to_lowercase().contains("shower"),
+    _ => false,
+});
 const TUB: Subject = Subject::Element(|body| match body {
     Body::Furnishing(f) => f.name.to_lowercase().contains("tub"),
     _ => false,
@@ -192,6 +196,15 @@ pub const BELOW_SEWER: Detail = yes_no(
     None,
 );
 
+pub const SHOWER_WAY: Detail = length(
+    "shower-way-in",
+    SHOWER,
+    "Way into shower",
+    "How wide is the way into the shower, its door open?",
+    up_to("way into the shower", 10),
+    None,
+);
+
 pub const WHIRLPOOL: Detail = choice(
     "whirlpool-panel",
     TUB,
@@ -222,5 +235,6 @@ pub(super) const ALL: &[&Detail] = &[
     &AIR_VALVE_ABOVE,
     &AIR_VALVE_BREATHES,
     &BELOW_SEWER,
+    &SHOWER_WAY,
     &WHIRLPOOL,
 ];

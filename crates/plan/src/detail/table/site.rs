@@ -49,6 +49,14 @@ pub const FLOOR_ABOVE: Detail = choice(
     Some("solid joists"),
 );
 
+pub const PENETRATIONS: Detail = yes_no(
+    "penetrations-closed",
+    OF,
+    "Gaps closed",
+    "Are the gaps round pipes, ducts and cables closed where they pass the floor above?",
+    None,
+);
+
 pub const SWELLING_SOIL: Detail = yes_no(
     "swelling-soil",
     OF,
@@ -101,6 +109,7 @@ pub(super) const ALL: &[&Detail] = &[
     &ATTACHED_GARAGE,
     &FUEL_IN_HOUSE,
     &FLOOR_ABOVE,
+    &PENETRATIONS,
     &SWELLING_SOIL,
     &SEISMIC_CATEGORY,
 ];

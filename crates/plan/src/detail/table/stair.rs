@@ -114,6 +114,14 @@ pub const STRINGERS_BLOCKED: Detail = yes_no(
     None,
 );
 
+pub const UNDERSIDE_LINED: Detail = yes_no(
+    "underside-lined",
+    STAIR,
+    "Underside lined",
+    "Is the closed space under the stair lined with 1/2 in board on its inside, or sealed off for good?",
+    None,
+);
+
 pub const GUARD_HEIGHT: Detail = length(
     "guard-height",
     STAIR,
@@ -155,6 +163,7 @@ pub(super) const ALL: &[&Detail] = &[
     &TREAD_DIFFERENCE,
     &GUARD_OPENING,
     &STRINGERS_BLOCKED,
+    &UNDERSIDE_LINED,
     &HEAD_LANDING,
     &BETWEEN_RAILS,
 ];

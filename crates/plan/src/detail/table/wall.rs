@@ -107,6 +107,15 @@ pub const FOAM_COVER: Detail = choice(
     Some("nothing else"),
 );
 
+pub const COLUMN_BASE: Detail = choice(
+    "column-base",
+    Subject::Element(|body| matches!(body, Body::Column(_))),
+    "Base",
+    "What is the column made of, and what does it stand on?",
+    &["steel or concrete", "treated wood", "wood on a pier 1 in high", "wood on the slab"],
+    Some("steel or concrete"),
+);
+
 pub const FLOATING_GAP: Detail = length(
     "floating-gap",
     FRAMED,
@@ -127,5 +136,6 @@ pub(super) const ALL: &[&Detail] = &[
     &CRACKS,
     &FURRING_WOOD,
     &FOAM_COVER,
+    &COLUMN_BASE,
     &FLOATING_GAP,
 ];

@@ -1,6 +1,7 @@
 //! What walls, stairs, glass and baths are built like, and where appliances stand.
 
 mod appliance_room;
+mod column_base;
 mod draftstop;
 mod fireblock_stated;
 mod fireblocking;
@@ -23,8 +24,11 @@ mod glass_in_door;
 mod glass_low;
 mod insulation_value;
 mod kraft_facing;
+mod penetrations;
 mod plates_on_slab;
 mod rim_foam;
+mod shower_door;
+mod shower_head;
 mod shower_size;
 mod soffit_fireblock;
 mod stair_handrail;
@@ -63,4 +67,8 @@ pub(super) const RULES: &[Rule] = &[
     garage_door::RULE,
     garage_ignition::RULE,
     foam_before_batts::RULE,
+    column_base::RULE,
+    penetrations::RULE,
+    shower_door::RULE,
+    shower_head::RULE,
 ];

@@ -2,6 +2,7 @@
 
 use geometry::overlay;
 use plan::Body;
+use plan::detail::stair::UNDERSIDE_LINED;
 use plan::element::RoomUse;
 
 use crate::rules::rooms::words::{capital, room_called, room_elements};
@@ -23,10 +24,11 @@ Source
 IRC R302.7 (all editions).
 
 How it is measured
-A closet, store or mechanical room whose floor lies partly below the flight.
+A closet, store or mechanical room whose floor lies partly below the flight, and what is stated of the stair's lining; until it is,
+the finding is to be verified.
 
 Cannot see
-What the space is lined with: so the finding is to be verified.
+What is stored there, and the walls of the space.
 
 Exceptions
 A space that is sealed off, or open.
@@ -59,25 +61,32 @@ fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
             let ring = stair.placed().corners().to_vec();
             let below = overlay::intersect(&[ring], std::slice::from_ref(&room.shape.outer));
             let Some(part) = below.into_iter().next() else { continue };
+            let Some(flight) = sheet.plan().get(*id) else { continue };
+            let lined = sheet.ask(flight, &UNDERSIDE_LINED);
+            if lined.yes() == Some(true) {
+                continue;
+            }
             let title = format!("{} lies under the stair", capital(&room_called(room)));
             let mut elements = room_elements(room);
             elements.push(*id);
-            out.push(
-                Finding::new(
-                    Severity::Verify,
-                    sheet.book.cite("under-stair"),
-                    RULE.slug,
-                    elements,
-                    Phrase::text(title),
-                    WHY,
-                )
-                .figures(
-                    Quantity::Words("lining not drawn".to_owned()),
-                    Quantity::Words("1/2 in board on the enclosed side".to_owned()),
-                )
-                .assuming("the space can be reached and is not lined")
-                .at(Place::Area(part.outer)),
-            );
+            let finding = Finding::new(
+                Severity::Correction,
+                sheet.book.cite("under-stair"),
+                RULE.slug,
+                elements,
+                Phrase::text(title),
+                WHY,
+            )
+            .figures(
+                Quantity::Words("lining not drawn".to_owned()),
+                Quantity::Words("1/2 in board on the enclosed side".to_owned()),
+            )
+            .at(Place::Area(part.outer));
+            out.push(if lined.stated {
+                finding
+            } else {
+                finding.assuming("the space can be reached and is not lined")
+            });
         }
     }
 }
@@ -86,6 +95,7 @@ fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
 mod tests {
     use geometry::Facing;
     use plan::Edition;
+    use plan::detail::Value;
 
     use super::*;
     use crate::testing::{Sample, at};
@@ -107,6 +117,20 @@ mod tests {
     fn clear_pass() {
         // The flight of 13 treads of 10 in ends at 160 in.
         closet(180.0, RoomUse::Closet).expect_none(SLUG);
+    }
+
+    #[test]
+    fn by_what_is_stated() {
+        // The stair was added first: state it there.
+        let stated = |value: Value| {
+            let sample = closet(120.0, RoomUse::Closet);
+            let stair = sample.plan_elements().find(|e| matches!(e.body, Body::Stair(_)));
+            let mut stair = stair.expect("a stair").clone();
+            stair.details.set(&UNDERSIDE_LINED, Some(value));
+            sample.edit(&plan::Edit::Replace(stair))
+        };
+        stated(Value::Yes).expect_none(SLUG);
+        assert_eq!(stated(Value::No).findings(SLUG)[0].severity, Severity::Correction);
     }
 
     #[test]

@@ -1,5 +1,6 @@
 //! Doors: leaves against leaves, against things that stand in their way, and in keep-clears.
 
+mod door_landing;
 mod egress_door;
 mod egress_door_lock;
 mod leaf_against_leaf;
@@ -15,4 +16,5 @@ pub(super) const RULES: &[Rule] = &[
     leaf_in_keep_clear::RULE,
     egress_door_lock::RULE,
     egress_door::RULE,
+    door_landing::RULE,
 ];

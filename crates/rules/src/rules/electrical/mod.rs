@@ -3,6 +3,7 @@
 
 mod alarm_near_bath;
 mod alarm_near_cooker;
+mod alarm_near_register;
 mod alarm_power;
 mod alarms_interconnected;
 mod appliance_disconnect;
@@ -69,4 +70,5 @@ pub(super) const RULES: &[Rule] = &[
     receptacle_washer::RULE,
     receptacle_basin::RULE,
     alarm_near_cooker::RULE,
+    alarm_near_register::RULE,
 ];

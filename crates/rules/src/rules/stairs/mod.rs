@@ -20,6 +20,7 @@ mod stair_tread;
 mod stair_tread_difference;
 mod stair_width;
 mod stringer_fireblock;
+mod way_down;
 
 use geometry::Placed;
 use measure::Len;
@@ -50,6 +51,7 @@ pub(super) const RULES: &[Rule] = &[
     guard_missing::RULE,
     stair_head_landing::RULE,
     stair_between_rails::RULE,
+    way_down::RULE,
 ];
 
 /// The standing stairs, in the order of their ids.
