@@ -71,6 +71,9 @@ pub fn with_sprinklers() -> Plan {
     b.tag((80, 160), "Bedroom", RoomUse::Bedroom);
     b.furnishing("bed", (4, 190), Facing::EAST, (60, 80, 24));
     b.tag((60, 78), "Hall", RoomUse::Hall);
+    // A hall under a deep soffit: its alarm is late when the family room fills with smoke.
+    b.run(OverheadKind::Soffit, (0, 78), (160, 78), 44, 66);
+    b.device(ServiceKind::SmokeAlarm, (320, 312), Facing::NORTH);
     b.tag((80, 24), "Storage", RoomUse::Storage);
     b.tag((225, 120), "Family room", RoomUse::FamilyRoom);
     b.furnishing("settee", (168, 160), Facing::EAST, (78, 34, 32));

@@ -1,6 +1,7 @@
 //! What walls, stairs, glass and baths are built like, and where appliances stand.
 
 mod appliance_room;
+mod basin_side;
 mod column_base;
 mod draftstop;
 mod fireblock_stated;
@@ -49,6 +50,7 @@ pub(super) const RULES: &[Rule] = &[
     glass_by_door::RULE,
     glass_in_bath::RULE,
     fixture_front::RULE,
+    basin_side::RULE,
     toilet_side::RULE,
     shower_size::RULE,
     appliance_room::RULE,

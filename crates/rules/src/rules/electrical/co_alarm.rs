@@ -5,8 +5,8 @@ use plan::detail::site::{ATTACHED_GARAGE, FUEL_IN_HOUSE};
 use plan::element::{RoomUse, ServiceKind};
 use space::Room;
 
-use super::devices::{behind_door, drawn};
-use crate::rules::rooms::words::{capital, room_elements, rooms_called};
+use super::devices::{behind_door, drawn, in_room, room_of};
+use crate::rules::rooms::words::{called, capital, room_called, room_elements, rooms_called};
 use crate::{Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
@@ -26,8 +26,9 @@ IRC R315.2.1, R315.3 (2018, 2021); R311.2.1, R311.3 (2024).
 
 How it is measured
 The house burns fuel where a gas valve or gas meter is on the plan, where a furnace or water heater is stated to run on gas,
-propane or oil, or where it is stated of the house; or the house is stated to have an attached garage. An alarm counts in a room or hall on the other
-side of one of the bedroom's doors. Where no such alarm is drawn at all it is advice; where some are, what is missing is to
+propane or oil, or where it is stated of the house. An attached garage is stated, or drawn as a room with a door into
+another one. An alarm counts in a room or hall on the other side of one of the bedroom's doors; where a furnace or water
+heater that burns fuel stands in the bedroom or in a bath behind its door, one in the bedroom is asked for as well. Where no such alarm is drawn at all it is advice; where some are, what is missing is to
 be verified.
 
 Cannot see
@@ -45,15 +46,20 @@ Add a carbon monoxide alarm, or one that tells both, outside the bedroom.
     remedies: None,
 };
 
+const FUELS: &[&str] = &["natural gas", "propane", "oil"];
 const WHY: &str = "It has no smell, and who sleeps does not wake.";
 
 fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
     if !needs_alarms(sheet) {
         return;
     }
-    let bedrooms = sheet.facts.rooms.iter().filter(|r| r.room_use == RoomUse::Bedroom);
+    let bedrooms = || sheet.facts.rooms.iter().filter(|r| r.room_use == RoomUse::Bedroom);
     let without: Vec<&Room> =
-        bedrooms.filter(|room| !behind_door(sheet, ServiceKind::CoAlarm, room)).collect();
+        bedrooms().filter(|room| !behind_door(sheet, ServiceKind::CoAlarm, room)).collect();
+    // Where none is drawn at all, the line about the outside says enough.
+    if drawn(sheet, ServiceKind::CoAlarm) {
+        out.extend(bedrooms().filter_map(|room| inside(sheet, room)));
+    }
     if without.is_empty() {
         return;
     }
@@ -84,14 +90,57 @@ fn finding(sheet: &Sheet<'_>, severity: Severity, rooms: &[&Room], measured: &st
     rooms.iter().fold(finding, |finding, room| finding.at(Place::Point(room.label_at)))
 }
 
+/// The finding that a bedroom with something that burns in it, or in its bath, has no alarm of its own.
+fn inside(sheet: &Sheet<'_>, room: &Room) -> Option<Finding> {
+    let facts = sheet.facts;
+    let baths = room.openings.iter().filter_map(|id| facts.opening(*id)).flat_map(|o| o.rooms());
+    let baths = baths.filter(|r| facts.room(*r).room_use == RoomUse::Bath);
+    let places: Vec<_> = baths.chain([room.index]).collect();
+    let burner = sheet.services().find(|(element, point)| {
+        matches!(point.kind, ServiceKind::Furnace | ServiceKind::WaterHeater)
+            && room_of(sheet, point).is_some_and(|r| places.contains(&r))
+            && !sheet.ask(element, &FUEL).is(&["electric"])
+    });
+    let (element, _) = burner?;
+    if !in_room(sheet, ServiceKind::CoAlarm, room.index).is_empty() {
+        return None;
+    }
+    let title = format!(
+        "{} needs a carbon monoxide alarm inside: {} burns in it or in its bath",
+        capital(&room_called(room)),
+        called(sheet, element.id)
+    );
+    let (citation, slug) = (sheet.book.cite("co-alarm"), RULE.slug);
+    let mut about = vec![element.id];
+    about.extend(room_elements(room));
+    let finding = Finding::new(Severity::Verify, citation, slug, about, Phrase::text(title), WHY)
+        .figures(
+            Quantity::Words("none inside".to_owned()),
+            Quantity::Words("one inside".to_owned()),
+        );
+    let finding = match sheet.ask(element, &FUEL).is(FUELS) {
+        true => finding.assuming("every alarm is drawn"),
+        false => finding.assuming("it burns fuel, and every alarm is drawn"),
+    };
+    Some(finding.at(Place::Point(room.label_at)))
+}
+
 /// Whether the house burns fuel or has an attached garage, as drawn or stated.
 fn needs_alarms(sheet: &Sheet<'_>) -> bool {
     let yes = |detail| sheet.ask_site(detail).yes() == Some(true);
-    let burns = |element| sheet.ask(element, &FUEL).is(&["natural gas", "propane", "oil"]);
+    let burns = |element| sheet.ask(element, &FUEL).is(FUELS);
     [ServiceKind::GasValve, ServiceKind::GasMeter].iter().any(|k| drawn(sheet, *k))
         || sheet.services().any(|(element, _)| burns(element))
         || yes(&FUEL_IN_HOUSE)
         || yes(&ATTACHED_GARAGE)
+        || garage_opens(sheet)
+}
+
+/// Whether a garage is drawn that has a door into another room.
+fn garage_opens(sheet: &Sheet<'_>) -> bool {
+    let facts = sheet.facts;
+    let garage = |r| facts.room(r).room_use == RoomUse::Garage;
+    facts.openings.iter().any(|o| o.rooms().any(garage) && o.rooms().any(|r| !garage(r)))
 }
 
 #[cfg(test)]
@@ -162,5 +211,31 @@ mod tests {
             room.state(&FUEL, Value::Word(fuel)).findings(SLUG).len()
         };
         assert_eq!((furnace("oil"), furnace("electric")), (1, 0));
+    }
+
+    #[test]
+    fn a_drawn_garage_counts() {
+        let house = |other, door| {
+            let rooms = Sample::room(240.0, 120.0).partition(at(120.0, 0.0), at(120.0, 120.0));
+            let wall = rooms.last();
+            let rooms = if door { rooms.door(wall, 40.0, 32.0) } else { rooms };
+            let rooms = rooms.tag(at(60.0, 60.0), "Bedroom", RoomUse::Bedroom);
+            rooms.tag(at(180.0, 60.0), "Other", other).findings(SLUG).len()
+        };
+        assert_eq!(house(RoomUse::Garage, true), 1);
+        assert_eq!((house(RoomUse::Garage, false), house(RoomUse::Storage, true)), (0, 0));
+    }
+
+    #[test]
+    fn something_that_burns_in_the_bedroom_asks_for_one_inside() {
+        let heater = |fuel| {
+            let house = with(180.0).service(ServiceKind::WaterHeater, at(60.0, 0.0), Facing::NORTH);
+            house.state(&FUEL, Value::Word(fuel))
+        };
+        let gas = heater("natural gas");
+        gas.expect(SLUG, &["verify, measured none inside, required one inside"]);
+        heater("electric").expect_none(SLUG);
+        let alarm = gas.service(ServiceKind::CoAlarm, at(60.0, 60.0), Facing::NORTH);
+        alarm.expect_none(SLUG);
     }
 }

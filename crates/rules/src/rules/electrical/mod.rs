@@ -5,6 +5,7 @@ mod alarm_near_bath;
 mod alarm_near_cooker;
 mod alarm_near_register;
 mod alarm_power;
+mod alarm_tall_room;
 mod alarms_interconnected;
 mod appliance_disconnect;
 mod appliance_light;
@@ -51,6 +52,7 @@ pub(super) const RULES: &[Rule] = &[
     appliance_light::RULE,
     storey_alarm::RULE,
     co_alarm::RULE,
+    alarm_tall_room::RULE,
     alarm_near_bath::RULE,
     bath_vent::RULE,
     tamper_resistant::RULE,
