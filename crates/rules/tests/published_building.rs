@@ -9,8 +9,10 @@ mod basement;
 use basement::{Basement, inch, sheet, window};
 use geometry::Facing;
 use measure::{Area, Len, System};
-use plan::element::{OverheadKind, RoomUse, Stair, Well, Window, WindowOperation};
-use plan::{Edition, House};
+use plan::detail::Value;
+use plan::detail::opening::{PATH_WIDTH, UNDER_DECK, WELL_GUARD};
+use plan::element::{DoorOperation, OverheadKind, RoomUse, Stair, Well, Window, WindowOperation};
+use plan::{Amendment, Body, Edition, House};
 use rules::{Book, Quantity, Severity};
 
 const SIZES: [&str; 3] = ["escape-area", "escape-height", "escape-width"];
@@ -264,6 +266,48 @@ mod published {
             assert!(!found.contains(&"room-area") && !found.contains(&"room-dimension"));
         }
     }
+
+    /// A well 46 in deep with a guard on top and a ladder is accepted: a drop of more than 30 in beside a walk
+    /// has its guard, and nothing asks for a gate.
+    #[test]
+    fn w22_bcf_e_a_deep_well_with_a_guard() {
+        for edition in Edition::ALL {
+            let well = in_well(sheet(36.0, 48.0), 48.0, 40.0, 46.0);
+            let ladder = |w: &mut Well| (w.ladder, w.ladder_projection) = (true, inch(4.0));
+            let mut well = well;
+            well.well.as_mut().map(ladder).expect("a well");
+            let guard = |word| {
+                let basement = bedroom(well.clone()).state(&WELL_GUARD, Value::Word(word));
+                let mut found = basement.edition(edition).rules();
+                found.retain(|slug| ["well-guard", "well-ladder"].contains(slug));
+                found
+            };
+            assert_eq!(guard("guard or cover"), [""; 0]);
+            assert_eq!(guard("people walk there, nothing"), ["well-guard"]);
+        }
+    }
+
+    /// A deck that leaves 36 in of height over the well and 36 in along the way complies.
+    #[test]
+    fn w23_deck_36_in_under_a_deck_and_along_the_way() {
+        for edition in Edition::ALL {
+            let found = |under: f64, wide: f64| {
+                let basement = low(36.0, 48.0).state(&UNDER_DECK, Value::Length(inch(under)));
+                let basement = basement.state(&PATH_WIDTH, Value::Length(inch(wide)));
+                let mut found = basement.edition(edition).rules();
+                found.retain(|slug| ["escape-under-deck", "escape-path-width"].contains(slug));
+                found
+            };
+            assert_eq!(found(36.0, 36.0), [""; 0]);
+            assert_eq!(found(35.0, 36.0), ["escape-under-deck"]);
+        }
+    }
+
+    /// An older rule asks for 10 % of the floor: 12 sq ft of a room of 10 x 12 ft. As an amendment it does.
+    #[test]
+    fn w30_oth_10_percent_of_120() {
+        assert_eq!(least_glass(&amended("10")).as_deref(), Some("12.0 sq ft"));
+    }
 }
 
 mod derived {
@@ -416,10 +460,63 @@ mod derived {
             assert_eq!(*measured, Some(Quantity::Len(inch(82.8))));
         }
     }
+
+    /// Rapid City asks for 6 %: 7.2 sq ft of 120.
+    #[test]
+    fn w31_rap_6_percent_of_120() {
+        let basement = dark_den().site(|site| site.place = "rapid-city-sd".to_owned());
+        assert_eq!(least_glass(&basement).as_deref(), Some("7.2 sq ft"));
+    }
+
+    /// Borrowed light: of a common wall of 12 x 8 ft and an inner room of 120 sq ft the opening takes 48 sq ft.
+    #[test]
+    fn w33_t24_half_of_a_common_wall_is_48_sq_ft() {
+        // 80 in high, so that 86.4 in are 48 sq ft.
+        let rooms = |opening: f64| {
+            let inner = Basement::of(244.5, 144.0, RoomUse::FamilyRoom).height(96.0);
+            let big = Window { frame_width: inch(60.0), ..estimated(window()) };
+            inner
+                .window(Window { sill: inch(36.0), grade: inch(30.0), ..big })
+                .partition((122.25, 0.0), (122.25, 144.0))
+                .opening(DoorOperation::Cased, 2.0, opening)
+                .tag(200.0, 60.0, RoomUse::Den)
+                .retag(|tag| {
+                    if let Body::RoomTag(tag) = &mut tag.body {
+                        tag.at.x = inch(60.0).units();
+                    }
+                })
+                .findings("room-daylight")
+                .len()
+        };
+        assert_eq!(rooms(86.5), 0);
+        assert_eq!(rooms(86.3), 1);
+    }
 }
 
 fn estimated(window: Window) -> Window {
     Window { clear: plan::element::ClearOpening::Estimated, ..window }
+}
+
+/// A den of 120 sq ft with a pane.
+fn dark_den() -> Basement {
+    let pane = Window { frame_width: inch(12.0), frame_height: inch(12.0), ..estimated(window()) };
+    Basement::room(RoomUse::Den).window(pane)
+}
+
+/// The same where a place asks for so many percent of glass.
+fn amended(percent: &str) -> Basement {
+    dark_den().site(|site| {
+        site.amendments.push(Amendment {
+            limit: "room-glazing-percent".to_owned(),
+            figure: percent.to_owned(),
+            reason: "An older rule".to_owned(),
+        });
+    })
+}
+
+/// What is asked of the glass of the den.
+fn least_glass(basement: &Basement) -> Option<String> {
+    basement.findings("room-daylight").first()?.required_text(System::Imperial)
 }
 
 /// The window with its bottom 30 in below the ground, in a well of these sizes in inches.

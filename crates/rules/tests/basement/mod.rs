@@ -188,7 +188,7 @@ impl Basement {
     }
 
     pub fn all(&self) -> Vec<Finding> {
-        let book = Book::model(self.plan.site.edition);
+        let book = Book::of(&self.plan.site);
         check(&space::derive(&Arc::new(self.plan.clone())), &book)
     }
 
