@@ -16,7 +16,7 @@ use crate::reach::Reach;
 #[derive(Clone, Copy, Debug)]
 pub(super) struct Edge {
     pub pair: Pair,
-    label: Label,
+    pub label: Label,
 }
 
 /// What a pair did. One that did nothing can be left out, also when other pairs come between.
@@ -80,14 +80,18 @@ impl Batch {
 
     /// Adds the next pair by distance.
     pub fn add(&mut self, edge: &Edge) -> Change {
-        let Pair { a, b, .. } = edge.pair;
-        let Some(round) = self.components.join(a as usize, b as usize, edge.label) else {
+        self.join(&edge.pair, [edge.pair.a, edge.pair.b], edge.label)
+    }
+
+    /// Joins two ends by a way with a label, at the turn of a pair.
+    pub fn join(&mut self, pair: &Pair, [a, b]: [u32; 2], label: Label) -> Change {
+        let Some(round) = self.components.join(a as usize, b as usize, label) else {
             return Change::Joined;
         };
         if round == 0 || !self.partition.part(round, self.events.len()) {
             return Change::Nothing;
         }
-        self.events.push(edge.pair);
+        self.events.push(*pair);
         Change::Parted
     }
 

@@ -8,6 +8,8 @@ pub(super) struct Components {
     /// The parent of each piece and the label of the way to it; a root is its own parent.
     up: Vec<(u32, Label)>,
     size: Vec<u32>,
+    /// The pieces that were joined since the last start.
+    joined: Vec<u32>,
 }
 
 impl Components {
@@ -18,11 +20,14 @@ impl Components {
         all
     }
 
-    /// All pieces alone again.
+    /// All pieces alone again. Takes as long as there were joins, not pieces.
     pub fn reset(&mut self, count: usize) {
-        self.up.clear();
-        self.up.extend((0..count as u32).map(|i| (i, 0)));
-        self.size.clear();
+        for i in self.joined.drain(..) {
+            self.up[i as usize] = (i, 0);
+            self.size[i as usize] = 1;
+        }
+        self.up.truncate(count);
+        self.up.extend((self.up.len() as u32..count as u32).map(|i| (i, 0)));
         self.size.resize(count, 1);
     }
 
@@ -36,6 +41,7 @@ impl Components {
         }
         let (child, parent) =
             if self.size[root_a] < self.size[root_b] { (root_a, root_b) } else { (root_b, root_a) };
+        self.joined.extend([child as u32, parent as u32]);
         self.up[child] = (parent as u32, across);
         self.size[parent] += self.size[child];
         None
@@ -81,6 +87,21 @@ mod tests {
     }
 
     proptest! {
+        #[test]
+        fn starting_again_is_as_new(
+            pairs in prop::collection::vec((0..9usize, 0..9usize, any::<Label>()), 0..30),
+            counts in prop::collection::vec(1..9usize, 1..4),
+        ) {
+            let mut again = Components::new(9);
+            for &count in &counts {
+                again.reset(count);
+                let mut new = Components::new(count);
+                for &(a, b, label) in pairs.iter().filter(|p| p.0 < count && p.1 < count) {
+                    prop_assert_eq!(again.join(a, b, label), new.join(a, b, label));
+                }
+            }
+        }
+
         #[test]
         fn loops_have_the_label_that_walking_finds(
             pairs in prop::collection::vec((0..9usize, 0..9usize, any::<Label>()), 0..30),

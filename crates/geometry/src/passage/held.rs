@@ -3,8 +3,9 @@
 use measure::Len;
 
 use super::batch::{Batch, Edge};
+use super::contraction::Contraction;
 use super::obstacles::Obstacles;
-use super::scene::Scene;
+use super::scene::{Pair, Scene};
 use super::search::Search;
 use super::way::Way;
 use crate::Pt;
@@ -14,8 +15,9 @@ use crate::Pt;
 ///
 /// Those pairs are a spanning forest with the pairs that parted places: a pair that closes no new
 /// loop among nearer ones closes none when further pieces come in between either. So they are at
-/// most as many as pieces and places, and a step of a drag only measures the pieces that move. The
-/// places stay: when one of them moves, prepare again.
+/// most as many as pieces and places; they are kept so that a step of a drag looks only at those near
+/// the moving pieces ([`Contraction`]), however large the plan. The places stay: when one of them
+/// moves, prepare again.
 #[derive(Clone, Debug)]
 pub struct Held {
     fixed: Obstacles,
@@ -23,7 +25,14 @@ pub struct Held {
     /// Pairs that are farther apart than this do not matter: no way is as wide.
     reach: Len,
     batches: Vec<Batch>,
-    mattered: Vec<Vec<Edge>>,
+    /// For every batch.
+    kept: Vec<Kept>,
+}
+
+#[derive(Clone, Debug)]
+struct Kept {
+    mattered: Vec<Edge>,
+    contraction: Contraction,
 }
 
 impl Held {
@@ -36,7 +45,12 @@ impl Held {
         let mattered = search.run(scene, &mut batches);
         let widest = search.ways(scene, &batches).iter().map(|way| way.width).max();
         let reach = widest.unwrap_or_default() + Len::UNIT;
-        Held { fixed, search, reach, batches, mattered }
+        let keep = |mattered: Vec<Edge>| Kept {
+            contraction: Contraction::new(fixed.len(), &mattered),
+            mattered,
+        };
+        let kept = mattered.into_iter().map(keep).collect();
+        Held { fixed, search, reach, batches, kept }
     }
 
     /// The ways with the moving pieces where they are now; the same, to the bit, as
@@ -46,9 +60,14 @@ impl Held {
         let search = self.search.with_moving(scene);
         let mut pairs = Vec::new();
         scene.moving_pairs(self.reach, &mut pairs);
-        for (batch, mattered) in self.batches.iter_mut().zip(&self.mattered) {
+        let order = scene.order(&pairs);
+        let sorted: Vec<&Pair> = order.iter().map(|&i| &pairs[i as usize]).collect();
+        let touched = || pairs.iter().map(|p| p.a).filter(|&a| (a as usize) < self.fixed.len());
+        let mut steps = Vec::new();
+        for (batch, kept) in self.batches.iter_mut().zip(&self.kept) {
             batch.reset(scene.len());
-            search.merge(scene, batch, mattered, &pairs);
+            kept.contraction.steps(touched(), &mut steps);
+            search.merge(scene, batch, (&kept.mattered, &steps), &sorted);
         }
         search.ways(scene, &self.batches)
     }

@@ -15,6 +15,7 @@
 
 mod batch;
 mod components;
+mod contraction;
 mod held;
 mod link;
 mod obstacles;

@@ -3,6 +3,7 @@
 use measure::Len;
 
 use super::batch::{Batch, Change, Edge};
+use super::contraction::Step;
 use super::scene::{Pair, Scene};
 use super::way::{Limit, Pinch, Standing, Way};
 use crate::reach::Reach;
@@ -68,24 +69,33 @@ impl Search {
         Search { arrivals: all(&self.arrivals), targets: all(&self.targets), most: self.most }
     }
 
-    /// Adds pairs that were kept, by rising distance, together with pairs of pieces that move.
-    pub fn merge(&self, scene: Scene, batch: &mut Batch, kept: &[Edge], moving: &[Pair]) {
-        let order = scene.order(moving);
-        let moving = order.iter().map(|&i| &moving[i as usize]);
+    /// Adds the steps of what stays together with pairs of pieces that move, both in order.
+    pub fn merge(
+        &self,
+        scene: Scene,
+        batch: &mut Batch,
+        (mattered, steps): (&[Edge], &[Step]),
+        moving: &[&Pair],
+    ) {
         let mut open = batch.open(&self.arrivals, &self.targets, self.most);
-        let (mut kept, mut moving) = (kept.iter().peekable(), moving.peekable());
+        let kept = steps.iter().map(|step| (&mattered[step.pair as usize].pair, step));
+        let (mut kept, mut moving) = (kept.peekable(), moving.iter().peekable());
         while let Some(limit) = open {
-            let edge = match (kept.peek(), moving.peek()) {
-                (Some(edge), Some(pair)) if scene.cmp(&edge.pair, pair).is_lt() => {
-                    kept.next().copied()
-                }
-                (_, Some(_)) => moving.next().map(|pair| batch.edge(pair, scene)),
-                (_, None) => kept.next().copied(),
+            let first = match (kept.peek(), moving.peek()) {
+                (Some((pair, _)), Some(other)) => scene.cmp(pair, other).is_lt(),
+                (kept, _) => kept.is_some(),
             };
-            let Some(edge) = edge.filter(|edge| edge.pair.reach < limit) else {
+            let next = match first {
+                true => kept.next().map(|(pair, step)| (pair, step.ends, step.label)),
+                false => moving.next().map(|pair| {
+                    let edge = batch.edge(pair, scene);
+                    (*pair, [pair.a, pair.b], edge.label)
+                }),
+            };
+            let Some((pair, ends, label)) = next.filter(|(pair, ..)| pair.reach < limit) else {
                 break;
             };
-            if batch.add(&edge) == Change::Parted {
+            if batch.join(pair, ends, label) == Change::Parted {
                 open = batch.open(&self.arrivals, &self.targets, self.most);
             }
         }
