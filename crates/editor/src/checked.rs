@@ -1,12 +1,13 @@
 //! Facts and findings, derived again only when the plan has changed.
 
-use std::sync::{Arc, OnceLock};
+use std::sync::atomic::{AtomicBool, Ordering};
+use std::sync::{Arc, Mutex, OnceLock};
 use std::time::Duration;
 
 use plan::Plan;
 use rules::{Book, Finding, KeepClear};
 use space::Facts;
-use space::ways::Ways;
+use space::ways::{Keeper, Ways};
 
 /// The facts and findings of the plan that is shown (with the preview of the running gesture).
 #[derive(Clone, Debug)]
@@ -15,6 +16,16 @@ pub struct Checked {
     pub findings: Arc<Vec<Finding>>,
     pub keep_clears: Arc<Vec<KeepClear>>,
     ways: Arc<OnceLock<Ways>>,
+    keeper: Arc<Mutex<Keeper>>,
+}
+
+/// Whether ways that are kept from step to step are worked out anew as well and compared.
+static SELF_CHECK: AtomicBool = AtomicBool::new(false);
+
+/// A switch for whoever looks for a fault: from now on every answer that was kept up from step to step is compared
+/// with one worked out anew; a difference goes to the log, and the new one counts.
+pub fn set_self_check(on: bool) {
+    SELF_CHECK.store(on, Ordering::Relaxed);
 }
 
 impl Checked {
@@ -22,12 +33,28 @@ impl Checked {
     pub fn new(facts: Arc<Facts>, book: &Book) -> Checked {
         let (findings, keep_clears) = rules::check_with_keep_clears(&facts, book);
         let (findings, keep_clears) = (Arc::new(findings), Arc::new(keep_clears));
-        Checked { facts, findings, keep_clears, ways: Arc::default() }
+        let (ways, keeper) = (Arc::default(), Arc::default());
+        Checked { facts, findings, keep_clears, ways, keeper }
     }
 
     /// The ways in; worked out when they are asked for first.
     pub fn ways(&self) -> &Ways {
-        self.ways.get_or_init(|| space::ways::ways(&self.facts))
+        self.ways.get_or_init(|| {
+            // A keeper that a panic has left half done is not asked.
+            let kept = self.keeper.lock().ok().map(|mut keeper| keeper.ways(&self.facts));
+            let anew = || space::ways::ways(&self.facts);
+            let Some(kept) = kept else { return anew() };
+            if !SELF_CHECK.load(Ordering::Relaxed) {
+                return kept;
+            }
+            let anew = anew();
+            if (&kept.arrivals, &kept.ways) != (&anew.arrivals, &anew.ways) {
+                log::error!(
+                    "self-check: the ways that were kept differ from those worked out anew"
+                );
+            }
+            anew
+        })
     }
 }
 
@@ -56,6 +83,7 @@ impl Work {
 #[derive(Debug, Default)]
 pub(crate) struct Memo {
     held: Vec<Held>,
+    keeper: Arc<Mutex<Keeper>>,
     pub clock: Option<Clock>,
     pub work: Work,
 }
@@ -79,6 +107,7 @@ impl Memo {
 
     /// The facts, findings and keep-clear boxes of a plan.
     pub fn checked(&mut self, plan: &Arc<Plan>) -> Checked {
+        let keeper = Arc::clone(&self.keeper);
         self.held(plan);
         let start = self.now();
         let held = self.held(plan);
@@ -87,7 +116,7 @@ impl Memo {
         }
         let facts = Arc::clone(&held.facts);
         let book = Book::of(&plan.site);
-        let checked = Checked::new(facts, &book);
+        let checked = Checked { keeper, ..Checked::new(facts, &book) };
         held.judged = Some(checked.clone());
         let spent = self.now().saturating_sub(start);
         self.work.check += spent;

@@ -20,7 +20,7 @@ mod stops;
 mod tool;
 mod tools;
 
-pub use checked::{Checked, Clock, Work};
+pub use checked::{Checked, Clock, Work, set_self_check};
 pub use gesture::{EditorKey, Gesture, Mods};
 pub use live::{Dimension, DimensionId, Entry, Snap, Status, heading};
 pub use options::ToolOptions;

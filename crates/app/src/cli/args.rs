@@ -34,6 +34,9 @@ pub struct WindowArgs {
     /// Prints how long frames took when the window closes.
     #[arg(long, hide = true)]
     pub timing: bool,
+    /// Compares what is kept up from step to step with what is worked out anew; a difference goes to the log.
+    #[arg(long, hide = true)]
+    pub self_check: bool,
     /// Writes what is on the screen, and where, into a file whenever that changes; for the real-window test.
     #[arg(long, hide = true, value_name = "FILE")]
     pub tell: Option<PathBuf>,

@@ -30,6 +30,7 @@ pub fn run(args: WindowArgs) -> u8 {
         Err(why) => return refuse(&why),
     };
     install_panic_hook();
+    editor::set_self_check(args.self_check);
     let outcome = catch_unwind(AssertUnwindSafe(|| {
         eframe::run_native(
             "cellarwright",

@@ -60,6 +60,16 @@ impl Obstacles {
         self.grid.bounds(piece)
     }
 
+    /// The pieces whose boxes meet a box, in rising order.
+    pub fn near(&self, within: Bounds) -> Vec<usize> {
+        self.grid.query(within)
+    }
+
+    /// How far the nearest piece is from a point, rounded down, up to `most`; zero inside one.
+    pub fn clearance(&self, p: Pt, most: Len) -> Len {
+        self.nearest(p, most).map_or(most, |(_, reach)| reach.len().min(most))
+    }
+
     pub(super) fn grid(&self) -> &Grid {
         &self.grid
     }

@@ -5,7 +5,7 @@ use std::sync::Arc;
 use measure::{Len, System};
 use plan::{ElementId, Plan};
 use space::Facts;
-use space::ways::{Target, WALKER, WayIn};
+use space::ways::{Keeper, Target, WALKER, WayIn, Ways};
 
 use crate::rules::rooms::words::{called, room_called};
 use crate::{Book, Severity, Sheet, check};
@@ -53,7 +53,7 @@ impl Ord for Fault {
 }
 
 /// Everything that is wrong with a plan, in order. Advice is not counted.
-pub(super) fn faults(plan: Plan, book: &Book) -> Vec<Fault> {
+pub(super) fn faults(plan: Plan, book: &Book, keeper: &mut Keeper) -> Vec<Fault> {
     let facts = space::derive(&Arc::new(plan));
     let found = check(&facts, book);
     let mut all: Vec<Fault> = found
@@ -66,14 +66,13 @@ pub(super) fn faults(plan: Plan, book: &Book) -> Vec<Fault> {
             elements: f.elements,
         })
         .collect();
-    all.extend(narrow_ways(&facts, book));
+    all.extend(narrow_ways(&keeper.ways(&facts), &facts, book));
     all.sort();
     all.dedup();
     all
 }
 
-fn narrow_ways(facts: &Facts, book: &Book) -> Vec<Fault> {
-    let ways = space::ways::ways(facts);
+fn narrow_ways(ways: &Ways, facts: &Facts, book: &Book) -> Vec<Fault> {
     if ways.arrivals.is_empty() {
         return Vec::new();
     }

@@ -5,6 +5,7 @@ use std::rc::Rc;
 
 use measure::Len;
 use plan::Plan;
+use space::ways::Keeper;
 
 use super::faults::{Fault, faults};
 use super::{Course, Holds, RoomToMove, STEP};
@@ -26,6 +27,7 @@ pub struct Scan<'a> {
     plan: &'a Plan,
     book: &'a Book,
     course: Course,
+    keeper: Keeper,
     faults: Vec<Fault>,
     /// What was found at each offset that was looked at.
     found: BTreeMap<Len, Found>,
@@ -42,6 +44,7 @@ impl<'a> Scan<'a> {
             plan,
             book,
             course,
+            keeper: Keeper::default(),
             faults: Vec::new(),
             found: BTreeMap::new(),
             sides: [side(least), side(most)],
@@ -127,7 +130,8 @@ impl<'a> Scan<'a> {
         }
         let edit = self.course.edit(self.plan, by).ok()?;
         let moved = self.plan.with(&edit).ok()?;
-        let found = faults(moved, self.book).into_iter().map(|fault| self.number(fault)).collect();
+        let found = faults(moved, self.book, &mut self.keeper);
+        let found = found.into_iter().map(|fault| self.number(fault)).collect();
         let found: Found = Rc::new(found);
         self.found.insert(by, Rc::clone(&found));
         Some(found)

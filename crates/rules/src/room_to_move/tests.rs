@@ -38,7 +38,8 @@ fn ends_flip(sample: &Sample, course: Course) -> usize {
     let found = Scan::new(&plan, &book, course).run();
     let fault_at = |by: Len, fault: &Fault| {
         let edit = course.edit(&plan, by).expect("an edit");
-        faults(plan.with(&edit).expect("a plan"), &book).contains(fault)
+        faults(plan.with(&edit).expect("a plan"), &book, &mut space::ways::Keeper::default())
+            .contains(fault)
     };
     let mut ends = 0;
     for holds in &found.holds {

@@ -4,18 +4,20 @@
 //! lower than a person. The method is `geometry::passage`; a person is a disc, upright.
 
 mod body;
+mod keeper;
 mod pieces;
 mod places;
 mod walk;
 
 use geometry::Pt;
-use geometry::passage::{self, Limit, Obstacles};
+use geometry::passage::{self, Limit, Obstacles, Way};
 use measure::Len;
 use plan::ElementId;
 
 use crate::{Facts, RoomIndex};
 
 pub use body::{PERSON, STEP};
+pub use keeper::Keeper;
 pub use places::{Arrival, Target};
 pub use walk::{WALKER, Walked};
 
@@ -99,6 +101,17 @@ pub fn ways(facts: &Facts) -> Ways {
     let starts: Vec<Pt> = arrivals.iter().map(|a| a.at).collect();
     let ends: Vec<Pt> = targets.iter().map(|(_, at)| *at).collect();
     let found = passage::ways(&obstacles, &starts, &ends, WIDEST);
+    finish(facts, obstacles, arrivals, targets, found)
+}
+
+/// The ways in the words of the plan.
+fn finish(
+    facts: &Facts,
+    obstacles: Obstacles,
+    arrivals: Vec<Arrival>,
+    targets: Vec<(Target, Pt)>,
+    found: Vec<Way>,
+) -> Ways {
     let ways = targets
         .into_iter()
         .zip(found)

@@ -79,14 +79,7 @@ fn roomiest(obstacles: &Obstacles, before: impl Fn(Len) -> Pt) -> Pt {
 
 /// How far the nearest obstacle is, up to half of the widest way; zero inside one.
 fn room_at(obstacles: &Obstacles, at: Pt) -> Len {
-    let most = super::WIDEST / 2;
-    let near = Bounds::of([at]).grow(most);
-    let gap = |i: usize| match obstacles.ring(i) {
-        [] => most,
-        ring => geometry::gap(&[at], ring).len,
-    };
-    let met = (0..obstacles.len()).filter(|&i| obstacles.bounds(i).meets(near));
-    met.map(gap).min().unwrap_or(most).min(most)
+    obstacles.clearance(at, super::WIDEST / 2)
 }
 
 /// The service points that must be reached, then the rooms, each with the place to stand.
@@ -119,10 +112,8 @@ fn in_room(room: &Room, obstacles: &Obstacles) -> Pt {
         return at;
     }
     let near = Bounds::of(room.shape.outer.iter().copied());
-    let inside: Vec<Ring> = (0..obstacles.len())
-        .filter(|&i| obstacles.bounds(i).meets(near))
-        .map(|i| obstacles.ring(i).to_vec())
-        .collect();
+    let inside: Vec<Ring> =
+        obstacles.near(near).into_iter().map(|i| obstacles.ring(i).to_vec()).collect();
     let rings: Vec<Ring> = std::iter::once(room.shape.outer.clone()).collect();
     let taken: Vec<Ring> = room.shape.holes.iter().cloned().chain(inside).collect();
     let free = overlay::difference(&rings, &taken);
