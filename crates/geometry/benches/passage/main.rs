@@ -7,6 +7,9 @@
 
 #![expect(clippy::disallowed_methods, reason = "a bench reads the clock")]
 
+mod adverse;
+mod voronoi;
+
 use std::hint::black_box;
 use std::time::{Duration, Instant};
 
@@ -173,9 +176,56 @@ fn rows(count: usize) -> (Duration, Vec<Row>) {
     (bare, rows)
 }
 
+/// The adversarial plans, each on a line of its own; the step is compared with starting anew first.
+fn adversarial(count: i32) {
+    eprintln!("adversarial plans of about {count} pieces");
+    eprintln!("  {:<36} {:>10} {:>8} {:>10} {:>8}", "", "cold", "ratio", "step", "ratio");
+    for plan in adverse::all(count) {
+        let (fixed, moving) = plan.rings.split_at(plan.rings.len() - 1);
+        let mut held = Held::new(obstacles(fixed), &[plan.from], &plan.to, MOST);
+        let step = |by: i32| obstacles(&[moved(&moving[0], by * 100)]);
+        for by in 0..8 {
+            let anew = obstacles(&[fixed, &[moved(&moving[0], by * 100)]].concat());
+            let widths = |ways: &[Way]| ways.iter().map(|way| way.width).collect::<Vec<Len>>();
+            let (dragged, anew) = (held.ways(&step(by)), ways(&anew, &[plan.from], &plan.to, MOST));
+            assert_eq!(widths(&dragged), widths(&anew), "{}", plan.name);
+        }
+        let all = obstacles(&plan.rings);
+        let repeats = if count > 1_000 { 11 } else { 51 };
+        let bare = times(repeats, |i| bare_loop(&plan.rings, black_box(&plan.rings[i % 40])))[0];
+        let cold = times(repeats, |_| ways(&all, &[plan.from], &plan.to, MOST))[0];
+        let frame = times(repeats, |i| held.ways(&step(i as i32)))[0];
+        let ratio = |time: Duration| time.as_secs_f64() / bare.as_secs_f64();
+        let (cold_time, frame_time) = (format!("{cold:.1?}"), format!("{frame:.1?}"));
+        eprintln!(
+            "  {:<36} {cold_time:>10} {:>7.2}x {frame_time:>10} {:>7.2}x",
+            plan.name,
+            ratio(cold),
+            ratio(frame)
+        );
+    }
+}
+
+/// The whole question against the diagram alone of a segment Voronoi library, on the same free floor.
+fn against_voronoi(count: usize) {
+    let rings = plan(count);
+    let (all, from, to) = (obstacles(&rings), place(0, 0), targets(&rings, 1));
+    let input = voronoi::segments(&rings);
+    let repeats = if count > 1_000 { 5 } else { 21 };
+    let peer = times(repeats, |_| voronoi::diagram(&input))[0];
+    let ours = times(repeats, |_| ways(&all, &[from], &to, MOST))[0];
+    eprintln!(
+        "{count} pieces: diagram of {} segments alone {peer:.1?} ({} edges); the widest way {ours:.1?}, {:.0}x faster",
+        input.len(),
+        voronoi::diagram(&input),
+        peer.as_secs_f64() / ours.as_secs_f64()
+    );
+}
+
 fn main() {
     if std::env::args().any(|arg| arg == "--test" || arg == "--list") {
         rows(SIZES[0]);
+        adversarial(60);
         return;
     }
     let mut medians: Vec<Vec<f64>> = Vec::new();
@@ -204,5 +254,12 @@ fn main() {
         let (mx, my) = (mean(&|p| p.0), mean(&|p| p.1));
         let slope = mean(&|p| (p.0 - mx) * (p.1 - my)) / mean(&|p| (p.0 - mx).powi(2));
         eprintln!("  {name:<22} {slope:.2}");
+    }
+    for count in [500, 5_000] {
+        adversarial(count);
+    }
+    eprintln!("peer: boostvoronoi, a segment Voronoi diagram of the free floor's border");
+    for count in [50, 500, 5_000] {
+        against_voronoi(count);
     }
 }
