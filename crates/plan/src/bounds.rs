@@ -120,6 +120,15 @@ pub const RULE: TextBound = TextBound { what: "rule", least: 1, most: 80, lines:
 pub const REASON: TextBound = TextBound { what: "reason", least: 1, most: 1000, lines: true };
 
 pub const PLACE: TextBound = TextBound { what: "place", least: 0, most: 80, lines: false };
+pub const ADDRESS: TextBound = TextBound { what: "address", least: 0, most: 160, lines: false };
+pub const PARCEL: TextBound = TextBound { what: "parcel", least: 0, most: 60, lines: false };
+pub const OWNER: TextBound = TextBound { what: "owner", least: 0, most: 80, lines: false };
+pub const AUTHOR: TextBound = TextBound { what: "author", least: 0, most: 80, lines: false };
+pub const DATE: TextBound = TextBound { what: "date", least: 0, most: 40, lines: false };
+pub const WORK: TextBound = TextBound { what: "work", least: 0, most: 400, lines: false };
+/// Degrees.
+pub const NORTH: CountBound = CountBound { what: "north", least: 0, most: 359 };
+
 pub const LIMIT: TextBound = TextBound { what: "limit", least: 1, most: 80, lines: false };
 pub const FIGURE: TextBound = TextBound { what: "figure", least: 1, most: 40, lines: false };
 

@@ -12,6 +12,7 @@ pub mod file;
 pub mod fragment;
 mod history;
 pub mod ops;
+mod papers;
 mod plan;
 #[cfg(any(test, feature = "sample"))]
 pub mod sample;
@@ -23,5 +24,6 @@ pub use edit_error::EditError;
 pub use element::{Body, Draft, Element, ElementId, State};
 pub use elements::Elements;
 pub use history::History;
+pub use papers::Papers;
 pub use plan::{Plan, SetAside};
 pub use site::{Amendment, CeilingBuild, Edition, House, Site};

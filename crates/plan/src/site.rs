@@ -3,6 +3,7 @@
 use measure::Len;
 use serde::{Deserialize, Serialize};
 
+use crate::Papers;
 use crate::detail::Details;
 
 /// Edition of the residential code.
@@ -55,6 +56,8 @@ pub struct Site {
     pub amendments: Vec<Amendment>,
     /// What is stated of the house and its site.
     pub details: Details,
+    /// What the sheets say about the project.
+    pub papers: Papers,
 }
 
 /// A limit of the model code that is another one here. The code book knows the limits and their units;
@@ -82,6 +85,7 @@ impl Default for Site {
             place: String::new(),
             amendments: Vec::new(),
             details: Details::default(),
+            papers: Papers::default(),
         }
     }
 }

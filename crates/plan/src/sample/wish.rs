@@ -8,8 +8,8 @@ use proptest::sample::{Index, select};
 
 use crate::element::{Body, End};
 use crate::{
-    Amendment, CeilingBuild, Draft, Edit, EditError, Edition, Element, ElementId, House, Plan,
-    SetAside, Site, State, ops,
+    Amendment, CeilingBuild, Draft, Edit, EditError, Edition, Element, ElementId, House, Papers,
+    Plan, SetAside, Site, State, ops,
 };
 
 use super::details::{some_details, some_site_details};
@@ -142,6 +142,11 @@ fn site() -> impl Strategy<Value = Site> {
             sprinklers,
             details: some_site_details(floor_build.units().unsigned_abs() as usize),
             place: if new { "somewhere".to_owned() } else { String::new() },
+            papers: Papers {
+                address: if sprinklers { "3 Quarrystone Lane".to_owned() } else { String::new() },
+                north: sprinklers.then_some(270),
+                ..Papers::default()
+            },
             amendments: (0..u8::from(sprinklers))
                 .map(|_| Amendment {
                     limit: "escape-sill".to_owned(),

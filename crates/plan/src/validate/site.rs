@@ -9,6 +9,19 @@ pub(super) fn check(site: &Site) -> Result<(), EditError> {
     let who = "Site";
     text::check(who, bounds::TITLE, &site.title)?;
     text::check(who, bounds::PLACE, &site.place)?;
+    let papers = &site.papers;
+    text::check(who, bounds::ADDRESS, &papers.address)?;
+    text::check(who, bounds::PARCEL, &papers.parcel)?;
+    text::check(who, bounds::OWNER, &papers.owner)?;
+    text::check(who, bounds::AUTHOR, &papers.author)?;
+    text::check(who, bounds::DATE, &papers.date)?;
+    text::check(who, bounds::WORK, &papers.work)?;
+    if let Some(north) = papers.north
+        && !bounds::NORTH.holds(north as usize)
+    {
+        let (who, bound) = (who.to_owned(), bounds::NORTH);
+        return Err(EditError::CountOutOfRange { who, bound, value: north as usize });
+    }
     amendments(&site.amendments)?;
     details::check(who, &site.details, Detail::of_site)?;
     len(who, bounds::JOIST_UNDERSIDE, site.joist_underside)?;

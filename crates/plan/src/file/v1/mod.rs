@@ -8,7 +8,7 @@ mod words;
 
 use serde::{Deserialize, Serialize};
 
-use crate::{Amendment, CeilingBuild, EditError, Element, ElementId, Plan, SetAside, Site};
+use crate::{Amendment, CeilingBuild, EditError, Element, ElementId, Papers, Plan, SetAside, Site};
 
 use super::length::L;
 use crate::detail::Details;
@@ -45,6 +45,8 @@ pub(super) struct SiteFacts {
     place: String,
     #[serde(default, skip_serializing_if = "Details::is_empty")]
     details: Details,
+    #[serde(default, skip_serializing_if = "Papers::is_empty")]
+    papers: Papers,
 }
 
 #[derive(Debug, Serialize, Deserialize)]
@@ -160,6 +162,7 @@ impl From<&Site> for SiteFacts {
             sprinklers: s.sprinklers,
             place: s.place.clone(),
             details: s.details.clone(),
+            papers: s.papers.clone(),
         }
     }
 }
@@ -181,6 +184,7 @@ impl From<SiteFacts> for Site {
             place: s.place,
             amendments: Vec::new(),
             details: s.details,
+            papers: s.papers,
         }
     }
 }
