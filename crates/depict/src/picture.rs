@@ -111,6 +111,7 @@ pub fn picture(view: &View, scene: &Scene<'_>) -> Picture {
     furnishings::draw(&canvas, &mut placer, &mut labels, &mut marks);
     stairs::draw(&canvas, &mut placer, &mut labels, &mut marks);
     walls::draw(&canvas, poche, &mut placer, &mut marks);
+    walls::names(&canvas, &mut labels);
     openings::draw(&canvas, &mut placer, &mut labels, &mut marks);
     columns::draw(&canvas, &mut placer, &mut marks);
     services::draw(&canvas, &mut placer, &mut labels, &mut marks);

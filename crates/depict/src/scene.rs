@@ -75,6 +75,8 @@ pub struct Scene<'a> {
     pub system: System,
     /// Hatch new work in place of its tint: see `drawing::Palette::hatches`.
     pub hatched: bool,
+    /// Short names that a table explains: before the size of an opening, along a wall.
+    pub named: &'a [(ElementId, String)],
     /// The joined walls of these facts, where the caller keeps them; else they are made anew.
     pub poche: Option<&'a Poche>,
 }
@@ -102,8 +104,13 @@ impl<'a> Scene<'a> {
             marquee: None,
             system: System::Imperial,
             hatched: false,
+            named: &[],
             poche: None,
         }
+    }
+
+    pub(crate) fn name_of(&self, id: ElementId) -> Option<&'a str> {
+        self.named.iter().find(|(named, _)| *named == id).map(|(_, name)| name.as_str())
     }
 
     pub(crate) fn selected(&self, id: ElementId) -> bool {

@@ -1,14 +1,14 @@
 //! Walls: the shell as solid poché, partitions and furring in chalk blue with their layers when near,
 //! existing walls grey, removed ones dashed and crossed.
 
-use drawing::{Marks, P, Slope, Stroke, Tone, hatch};
+use drawing::{Anchor, Marks, P, Slope, Stroke, Tone, hatch, size};
 use geometry::{Pt, Ring, Seg, Shape, convex_clip};
 use measure::Len;
 use plan::element::Material;
 use plan::{Body, State};
 use space::{LayerStrip, WallFacts};
 
-use crate::labels::Placer;
+use crate::labels::{ANY_SIZE, Label, Line, Placer, Rank, Spot};
 use crate::outlines::outline;
 use crate::picture::Canvas;
 use crate::poche::{Class, Poche};
@@ -37,6 +37,36 @@ pub(crate) fn draw(canvas: &Canvas<'_>, poche: &Poche, placer: &mut Placer, mark
         marks.group(origin, |m| edges(canvas, shapes, stroke, m));
     }
     removed(canvas, placer, marks);
+}
+
+/// The short names of walls, along their faces.
+pub(crate) fn names(canvas: &Canvas<'_>, labels: &mut Vec<Label>) {
+    for wall in &canvas.scene.facts.walls {
+        let Some(name) = canvas.scene.name_of(wall.id) else { continue };
+        let at = |seg: Seg, t: f32| {
+            let (a, b) = (canvas.view.screen_from_plan(seg.a), canvas.view.screen_from_plan(seg.b));
+            a.towards(b, t)
+        };
+        let mut spots = Vec::new();
+        for t in [0.5, 0.3, 0.7, 0.15, 0.85] {
+            let (left, right) = (at(wall.left, t), at(wall.right, t));
+            let depth = left.distance(right).max(0.1);
+            for (from, to) in [(left, right), (right, left)] {
+                let out = from.towards(to, 1.0 + 9.0 / depth);
+                spots.push(Spot::new(out, Anchor::Middle));
+            }
+        }
+        labels.push(Label {
+            origin: format!("type of {}", canvas.name(wall.id)),
+            rank: Rank::Opening,
+            owner: wall.id.0,
+            forms: vec![vec![Line::bold(name, size::SMALL, Tone::Ink)]],
+            spots,
+            within: None,
+            most: ANY_SIZE,
+            plate: None,
+        });
+    }
 }
 
 /// Only the edges on the screen: a shape may be as large as the plan.

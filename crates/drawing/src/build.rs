@@ -65,6 +65,43 @@ impl Marks {
         self.0.extend(other.0);
     }
 
+    /// The list drawn `scale` times as large, type and line widths too, then moved.
+    #[must_use]
+    pub fn placed(mut self, scale: f32, by: P) -> Marks {
+        let put = |p: &mut P| *p = P::new(p.x * scale + by.x, p.y * scale + by.y);
+        let thin = |s: &mut Stroke| {
+            s.width *= scale;
+            s.dash = s.dash.map(|(on, off)| (on * scale, off * scale));
+        };
+        for mark in &mut self.0 {
+            match mark {
+                Mark::Fill { rings, .. } => rings.iter_mut().flatten().for_each(put),
+                Mark::Line { points, stroke, .. } => {
+                    points.iter_mut().for_each(put);
+                    thin(stroke);
+                }
+                Mark::Segments { pairs, stroke } => {
+                    for (a, b) in pairs {
+                        put(a);
+                        put(b);
+                    }
+                    thin(stroke);
+                }
+                Mark::Circle { centre, radius, stroke, .. } => {
+                    put(centre);
+                    *radius *= scale;
+                    stroke.iter_mut().for_each(thin);
+                }
+                Mark::Text(text) => {
+                    put(&mut text.at);
+                    text.size *= scale;
+                }
+                Mark::Begin(_) | Mark::End => {}
+            }
+        }
+        self
+    }
+
     /// The origins of the list in order, also those inside others.
     pub fn origins(&self) -> impl Iterator<Item = &str> {
         self.0.iter().filter_map(|mark| match mark {

@@ -100,10 +100,23 @@ fn label(
     }
     let line = |text: String| vec![Line::plain(text, size::SMALL, Tone::SoftInk)];
     let mut forms = Vec::new();
+    let name = canvas.scene.name_of(element.id);
+    let named = |text: String| match name {
+        Some(name) => format!("{name} {text}"),
+        None => text,
+    };
+    let (text, more) = match (more, name) {
+        // The table says how it opens.
+        (_, Some(_)) => (named(text), None),
+        (more, None) => (text, more),
+    };
     if let Some(word) = more {
         forms.push(line(format!("{text} {word}")));
     }
     forms.push(line(text));
+    if let Some(name) = name {
+        forms.push(line(name.to_owned()));
+    }
     Label {
         origin: element.name(),
         rank: Rank::Opening,

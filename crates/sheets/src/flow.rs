@@ -1,0 +1,169 @@
+//! Headings, paragraphs and tables that flow down columns and over to further pages.
+
+use drawing::{Marks, P, Stroke, Style, Tone};
+
+use crate::paper::Area;
+use crate::type_set::{BODY, HEAD, LEADING, wrap, write};
+
+/// Space between two columns.
+const GUTTER: f32 = 18.0;
+/// Space round a cell of a table.
+const PAD: f32 = 3.0;
+
+/// A piece of what flows.
+#[derive(Clone, Debug)]
+pub(crate) enum Piece {
+    Head(String),
+    Text(String),
+    /// A line with a mark before it.
+    Point(String),
+    Table(Table),
+    Gap,
+}
+
+/// A table: its columns take shares of the width.
+#[derive(Clone, Debug)]
+pub(crate) struct Table {
+    pub head: Vec<&'static str>,
+    pub shares: Vec<f32>,
+    pub rows: Vec<Vec<String>>,
+}
+
+/// A part that is not divided, with its height.
+struct Block {
+    height: f32,
+    /// With this much of the next block it stays together.
+    keep: bool,
+    draw: Box<dyn Fn(&mut Marks, P)>,
+}
+
+/// Lays the pieces out in so many columns of the box; one list of marks for each page.
+pub(crate) fn pages(pieces: &[Piece], area: Area, columns: usize) -> Vec<Marks> {
+    let columns = columns.max(1);
+    let gutters = GUTTER * (columns - 1) as f32;
+    let width = (area.width() - gutters) / columns as f32;
+    let blocks: Vec<Block> = pieces.iter().flat_map(|piece| blocks(piece, width)).collect();
+    let mut pages = vec![Marks::new()];
+    let (mut column, mut y) = (0, area.top);
+    for (i, block) in blocks.iter().enumerate() {
+        let follows = if block.keep { blocks.get(i + 1).map_or(0.0, |b| b.height) } else { 0.0 };
+        if y > area.top && y + block.height + follows > area.bottom {
+            column += 1;
+            y = area.top;
+            if column == columns {
+                pages.push(Marks::new());
+                column = 0;
+            }
+        }
+        let x = area.left + column as f32 * (width + GUTTER);
+        if let Some(page) = pages.last_mut() {
+            (block.draw)(page, P::new(x, y));
+        }
+        y += block.height;
+    }
+    pages
+}
+
+/// The height that the pieces take in one column of a width.
+pub(crate) fn height(pieces: &[Piece], width: f32) -> f32 {
+    pieces.iter().flat_map(|piece| blocks(piece, width)).map(|b| b.height).sum()
+}
+
+fn blocks(piece: &Piece, width: f32) -> Vec<Block> {
+    match piece {
+        Piece::Gap => vec![Block { height: BODY, keep: false, draw: Box::new(|_, _| {}) }],
+        Piece::Head(text) => lines(text, HEAD, Style::Bold, width, 0.0, true),
+        Piece::Text(text) => lines(text, BODY, Style::Plain, width, 0.0, false),
+        Piece::Point(text) => {
+            let mut all = lines(text, BODY, Style::Plain, width, 10.0, false);
+            if let Some(first) = all.first_mut() {
+                let draw = std::mem::replace(&mut first.draw, Box::new(|_, _| {}));
+                first.draw = Box::new(move |m, at| {
+                    m.circle(at.by(3.0, BODY * LEADING / 2.0), 1.4, Some(Tone::Ink), None);
+                    draw(m, at);
+                });
+            }
+            all
+        }
+        Piece::Table(table) => rows(table, width),
+    }
+}
+
+fn lines(
+    text: &str,
+    size: f32,
+    style: Style,
+    width: f32,
+    indent: f32,
+    keep: bool,
+) -> Vec<Block> {
+    let height = size * LEADING;
+    let line = |text: String| Block {
+        height,
+        keep,
+        draw: Box::new(move |m: &mut Marks, at: P| {
+            write(m, at.by(indent, height / 2.0), &text, size, style);
+        }),
+    };
+    wrap(text, size, style, width - indent).into_iter().map(line).collect()
+}
+
+fn rows(table: &Table, width: f32) -> Vec<Block> {
+    let all: f32 = table.shares.iter().sum();
+    let widths: Vec<f32> = table.shares.iter().map(|s| s / all * width).collect();
+    let head = table.head.iter().map(|h| (*h).to_owned()).collect();
+    let mut blocks = vec![row(head, &widths, Style::Bold)];
+    blocks.extend(table.rows.iter().map(|cells| row(cells.clone(), &widths, Style::Plain)));
+    blocks
+}
+
+fn row(cells: Vec<String>, widths: &[f32], style: Style) -> Block {
+    let lines: Vec<Vec<String>> = cells
+        .iter()
+        .zip(widths)
+        .map(|(cell, width)| wrap(cell, BODY, style, width - 2.0 * PAD))
+        .collect();
+    let most = lines.iter().map(Vec::len).max().unwrap_or(1) as f32;
+    let height = most * BODY * LEADING + 2.0 * PAD;
+    let widths = widths.to_vec();
+    let draw = move |m: &mut Marks, at: P| {
+        let mut x = at.x;
+        for (cell, width) in lines.iter().zip(&widths) {
+            for (i, line) in cell.iter().enumerate() {
+                let y = at.y + PAD + (i as f32 + 0.5) * BODY * LEADING;
+                write(m, P::new(x + PAD, y), line, BODY, style);
+            }
+            let box_ = [
+                P::new(x, at.y),
+                P::new(x + width, at.y),
+                P::new(x + width, at.y + height),
+                P::new(x, at.y + height),
+            ];
+            m.outline(box_, Stroke::solid(Tone::SoftInk, 0.5));
+            x += width;
+        }
+    };
+    Block { height, keep: style == Style::Bold, draw: Box::new(draw) }
+}
+
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn what_does_not_fit_goes_to_the_next_column_and_page() {
+        let area = Area { left: 10.0, top: 10.0, right: 210.0, bottom: 60.0 };
+        let pieces: Vec<Piece> = (0..20).map(|i| Piece::Text(format!("line {i}"))).collect();
+        let pages = pages(&pieces, area, 2);
+        assert_eq!(pages.len(), 3);
+        let all: Vec<String> =
+            pages.iter().flat_map(|p| p.texts().map(|t| t.text.clone())).collect();
+        assert_eq!(all.len(), 20);
+        for text in pages.iter().flat_map(Marks::texts) {
+            assert!(text.corners().iter().all(|c| {
+                c.x >= area.left && c.x <= area.right && c.y >= area.top && c.y <= area.bottom + 1.0
+            }));
+        }
+    }
+}

@@ -1,0 +1,115 @@
+//! A plan to scale on a sheet: what is left of the plan for this sheet, drawn by the hand that draws the screen.
+
+use std::sync::Arc;
+
+use depict::{Scene, Show, View};
+use drawing::{Anchor, Marks, P, Style, TextMark, Tone};
+use geometry::{Bounds, Pt};
+use measure::{Len, System};
+use plan::{Edit, Element, ElementId, Plan};
+use space::Facts;
+
+use crate::paper::Area;
+use crate::scale::Scale;
+use crate::strings;
+use crate::type_set::{BODY, HEAD};
+
+/// The screen's type is too large for paper: the picture is made this much larger and printed smaller.
+const FINER: f32 = 1.4;
+
+/// Room for the caption below the drawing.
+const CAPTION: f32 = 26.0;
+
+/// What of a plan is drawn.
+pub(crate) struct Wanted<'a> {
+    pub facts: &'a Facts,
+    /// Names that a table explains.
+    pub named: &'a [(ElementId, String)],
+    pub show: Show,
+    /// Dimension strings outside and clear sizes inside.
+    pub strings: bool,
+    pub system: System,
+    pub caption: &'a str,
+}
+
+/// Where a plan lies on paper.
+#[derive(Clone, Copy, Debug)]
+pub(crate) struct OnPaper {
+    view: View,
+    corner: P,
+}
+
+impl OnPaper {
+    /// The place of a plan point on the sheet.
+    pub fn at(&self, p: Pt) -> P {
+        let p = self.view.screen_from_plan(p);
+        P::new(p.x / FINER + self.corner.x, p.y / FINER + self.corner.y)
+    }
+}
+
+/// The plan without some of its elements; openings and furring go with their walls.
+pub(crate) fn without(plan: &Plan, drop: impl Fn(&Element) -> bool) -> Arc<Facts> {
+    let gone: Vec<ElementId> = plan.elements().iter().filter(|e| drop(e)).map(|e| e.id).collect();
+    // Taking elements away can't be refused but where one is missing, and these are all there.
+    let left = plan.with(&Edit::Remove(gone)).unwrap_or_else(|_| plan.clone());
+    Arc::new(space::derive(&Arc::new(left)))
+}
+
+/// Draws it in a box at the largest usual scale.
+pub(crate) fn draw(wanted: &Wanted<'_>, area: Area) -> (Marks, Scale) {
+    let bounds = depict::extent(wanted.facts);
+    let margin = if wanted.strings { strings::DEPTH } else { 6.0 };
+    let room = area.cut(margin, margin, margin, margin + CAPTION);
+    let size = |b: Bounds| {
+        let (w, h) = (b.max.x.saturating_sub(b.min.x), b.max.y.saturating_sub(b.min.y));
+        if b.is_empty() { (Len::UNIT, Len::UNIT) } else { (Len::from_units(w), Len::from_units(h)) }
+    };
+    let size = size(bounds);
+    let scale = Scale::of_plan(wanted.system, size, (room.width(), room.height()));
+    let per_unit = f64::from(scale.points_per_inch) / f64::from(Len::PER_INCH);
+    // The picture is as large as the plan with its margin, in the middle of the box.
+    let (w, h) = (scale.points(size.0) + 2.0 * margin, scale.points(size.1) + 2.0 * margin);
+    let corner = P::new(
+        (area.left + area.right - w) / 2.0,
+        area.top + ((area.height() - CAPTION - h) / 2.0).max(0.0),
+    );
+    let out = f64::from(margin) / per_unit;
+    let view = View {
+        scale: per_unit * f64::from(FINER),
+        origin: (f64::from(bounds.min.x) - out, f64::from(bounds.max.y) + out),
+        size: (w * FINER, h * FINER),
+    };
+    let show = Show {
+        keep_clears: false,
+        dimensions: false,
+        grid: false,
+        findings: false,
+        rulers: false,
+        ..wanted.show
+    };
+    let scene = Scene {
+        show,
+        system: wanted.system,
+        hatched: true,
+        named: wanted.named,
+        ..Scene::new(wanted.facts)
+    };
+    let picture = depict::picture(&view, &scene);
+    let mut marks = picture.marks.placed(1.0 / FINER, corner);
+    let on_paper = OnPaper { view, corner };
+    if wanted.strings {
+        strings::draw(wanted.facts, wanted.system, &on_paper, &mut marks);
+    }
+    caption(&mut marks, wanted.caption, Some(scale), P::new((area.left + area.right) / 2.0, corner.y + h + 10.0));
+    (marks, scale)
+}
+
+/// The name of a drawing with its scale under it.
+pub(crate) fn caption(marks: &mut Marks, name: &str, scale: Option<Scale>, at: P) {
+    let name = TextMark { style: Style::Bold, ..TextMark::new(at, name, HEAD, Tone::Ink) };
+    marks.text(name.anchor(Anchor::Middle));
+    if let Some(scale) = scale {
+        let text = format!("Scale {}", scale.word);
+        marks.text(TextMark::new(at.by(0.0, 12.0), text, BODY, Tone::Ink));
+    }
+}

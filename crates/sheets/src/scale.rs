@@ -1,0 +1,99 @@
+//! Standard scales of drawings.
+
+use measure::{Len, System};
+
+/// So many inches on paper for a foot of the house (imperial), or one to so many (metric).
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Scale {
+    /// What stands under the drawing: `1/4" = 1'-0"`.
+    pub word: &'static str,
+    /// Points on paper for an inch of the house.
+    pub points_per_inch: f32,
+}
+
+const fn imperial(word: &'static str, over: f32, under: f32) -> Scale {
+    Scale { word, points_per_inch: over / under * 72.0 / 12.0 }
+}
+
+const fn metric(word: &'static str, to: f32) -> Scale {
+    Scale { word, points_per_inch: 72.0 / to }
+}
+
+/// Scales of plans, the usual one first: departments name 1/4" = 1'-0" and 1:50 for houses.
+const PLANS: [Scale; 5] = [
+    imperial("1/4\" = 1'-0\"", 1.0, 4.0),
+    imperial("3/16\" = 1'-0\"", 3.0, 16.0),
+    imperial("1/8\" = 1'-0\"", 1.0, 8.0),
+    imperial("3/32\" = 1'-0\"", 3.0, 32.0),
+    imperial("1/16\" = 1'-0\"", 1.0, 16.0),
+];
+const PLANS_METRIC: [Scale; 4] =
+    [metric("1:50", 50.0), metric("1:75", 75.0), metric("1:100", 100.0), metric("1:200", 200.0)];
+
+/// Scales of sections and details.
+const SECTIONS: [Scale; 5] = [
+    imperial("1\" = 1'-0\"", 1.0, 1.0),
+    imperial("3/4\" = 1'-0\"", 3.0, 4.0),
+    imperial("1/2\" = 1'-0\"", 1.0, 2.0),
+    imperial("3/8\" = 1'-0\"", 3.0, 8.0),
+    imperial("1/4\" = 1'-0\"", 1.0, 4.0),
+];
+const SECTIONS_METRIC: [Scale; 4] =
+    [metric("1:10", 10.0), metric("1:20", 20.0), metric("1:25", 25.0), metric("1:50", 50.0)];
+
+impl Scale {
+    /// The usual scale of a plan, or the next at which `width` by `height` fit into a box of points; the last where
+    /// none does.
+    pub fn of_plan(system: System, size: (Len, Len), room: (f32, f32)) -> Scale {
+        match system {
+            System::Imperial => first(&PLANS, size, room),
+            System::Metric => first(&PLANS_METRIC, size, room),
+        }
+    }
+
+    /// The same for a section.
+    pub fn of_section(system: System, size: (Len, Len), room: (f32, f32)) -> Scale {
+        match system {
+            System::Imperial => first(&SECTIONS, size, room),
+            System::Metric => first(&SECTIONS_METRIC, size, room),
+        }
+    }
+
+    /// A length on paper, in points.
+    pub fn points(self, len: Len) -> f32 {
+        (len.to_inches() * f64::from(self.points_per_inch)) as f32
+    }
+
+    /// Whether a size fits a box of points.
+    pub fn fits(self, size: (Len, Len), room: (f32, f32)) -> bool {
+        self.points(size.0) <= room.0 && self.points(size.1) <= room.1
+    }
+}
+
+fn first(scales: &[Scale], size: (Len, Len), room: (f32, f32)) -> Scale {
+    let fits = scales.iter().find(|s| s.fits(size, room));
+    *fits.unwrap_or(&scales[scales.len() - 1])
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn a_quarter_inch_is_18_points_a_foot() {
+        let scale = Scale::of_plan(System::Imperial, (Len::feet_inches(40, 0), Len::feet_inches(30, 0)), (800.0, 600.0));
+        assert_eq!(scale.word, "1/4\" = 1'-0\"");
+        assert!((scale.points(Len::feet_inches(1, 0)) - 18.0).abs() < 1e-4);
+        let metric = Scale::of_plan(System::Metric, (Len::inches(40), Len::inches(30)), (800.0, 600.0));
+        // 50 mm of the house are a millimetre on paper.
+        assert!((metric.points(Len::from_units(320 * 50)) - 72.0 / 25.4).abs() < 1e-4);
+    }
+
+    #[test]
+    fn the_next_scale_is_taken_where_the_usual_one_is_too_large() {
+        let size = (Len::feet_inches(40, 0), Len::feet_inches(30, 0));
+        assert_eq!(Scale::of_plan(System::Imperial, size, (719.0, 600.0)).word, "3/16\" = 1'-0\"");
+        assert_eq!(Scale::of_plan(System::Imperial, size, (720.0, 540.0)).word, "1/4\" = 1'-0\"");
+        assert_eq!(Scale::of_plan(System::Imperial, size, (9.0, 9.0)).word, "1/16\" = 1'-0\"");
+    }
+}

@@ -1,0 +1,190 @@
+//! Strings of dimensions round a plan: nearest the openings, then the partitions, then the whole.
+//!
+//! A string runs from one outer corner of the foundation to the other, so that its figures add up: every place is
+//! rounded once to what is written, and the figures are differences of rounded places.
+
+use drawing::{Anchor, Marks, P, Stroke, TextMark, Tone, text_width};
+use geometry::{Bounds, Pt, Seg};
+use measure::{Len, Precision, System};
+use space::{Facts, WallFacts, WallKind};
+
+use crate::plan_view::OnPaper;
+use crate::type_set::SMALL;
+
+/// From the plan to the outer edge of the strings, in points.
+pub(crate) const DEPTH: f32 = 84.0;
+/// From the plan to the first string, and from one to the next.
+const FIRST: f32 = 24.0;
+const STEP: f32 = 22.0;
+
+/// A side of the drawing.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(crate) enum Edge {
+    South,
+    East,
+    North,
+    West,
+}
+
+/// One string: rounded places along its side, in order, from corner to corner.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub(crate) struct DimensionString {
+    pub edge: Edge,
+    /// Counted from the plan outwards.
+    pub row: usize,
+    pub places: Vec<Len>,
+}
+
+/// What is written to the nearest of this.
+fn step(system: System) -> Len {
+    match system {
+        System::Imperial => Len::sixty_fourths(4),
+        System::Metric => Len::from_units(320),
+    }
+}
+
+/// The strings of a plan with axis-parallel walls; skew walls are in none.
+pub(crate) fn strings(facts: &Facts, system: System) -> Vec<DimensionString> {
+    let shell = || facts.walls.iter().filter(|w| w.kind == WallKind::Shell);
+    let all = shell().fold(Bounds::EMPTY, |all, w| all.union(Bounds::of(w.outline.iter().copied())));
+    if all.is_empty() {
+        return Vec::new();
+    }
+    let mut strings = Vec::new();
+    for edge in [Edge::South, Edge::East, Edge::North, Edge::West] {
+        let along = |p: Pt| if matches!(edge, Edge::South | Edge::North) { p.x } else { p.y };
+        let across = |p: Pt| if matches!(edge, Edge::South | Edge::North) { p.y } else { p.x };
+        let (from, to) = (along(all.min), along(all.max));
+        let middle = i32::midpoint(across(all.min), across(all.max));
+        let near = |p: Pt| match edge {
+            Edge::South | Edge::West => across(p) <= middle,
+            Edge::North | Edge::East => across(p) > middle,
+        };
+        let of_edge = |w: &&WallFacts| faces(&w.line, edge);
+        let mut openings: Vec<i32> = shell()
+            .filter(of_edge)
+            .flat_map(|w| {
+                let jambs = facts.openings.iter().filter(move |o| o.host == w.id);
+                jambs.flat_map(|o| [o.line.a, o.line.b]).chain([w.right.a, w.right.b])
+            })
+            .map(along)
+            .collect();
+        let crossing = |w: &&WallFacts| {
+            w.kind == WallKind::Partition
+                && across(w.line.a) != across(w.line.b)
+                && along(w.line.a) == along(w.line.b)
+                && near(w.line.a.midway(w.line.b))
+        };
+        let mut partitions: Vec<i32> =
+            facts.walls.iter().filter(crossing).map(|w| along(middle_of(w))).collect();
+        let mut row = 0;
+        for places in [&mut openings, &mut partitions, &mut Vec::new()] {
+            let whole = row > 0 && places.is_empty();
+            let empty = places.is_empty();
+            places.extend([from, to]);
+            let rounded = rounded(places, from, system);
+            // Only the whole length is written without anything in between.
+            let last = empty && (whole || strings.iter().all(|s: &DimensionString| s.edge != edge));
+            if rounded.len() > 2 || (last && !strings.iter().any(|s: &DimensionString| s.edge == edge && s.places.len() == 2)) {
+                strings.push(DimensionString { edge, row, places: rounded });
+                row += 1;
+            }
+        }
+    }
+    strings
+}
+
+/// Whether a shell wall, which has the slab on its left, has its outer face on a side.
+fn faces(line: &Seg, edge: Edge) -> bool {
+    let d = line.dir();
+    match edge {
+        Edge::South => d.y == 0 && d.x > 0,
+        Edge::East => d.x == 0 && d.y > 0,
+        Edge::North => d.y == 0 && d.x < 0,
+        Edge::West => d.x == 0 && d.y < 0,
+    }
+}
+
+/// A point of the wall's centre line.
+fn middle_of(wall: &WallFacts) -> Pt {
+    wall.left.a.midway(wall.right.a)
+}
+
+fn rounded(places: &[i32], from: i32, system: System) -> Vec<Len> {
+    let round = |p: &i32| Len::from_units(p - from).round_to(step(system));
+    let mut all: Vec<Len> = places.iter().map(round).collect();
+    all.sort_unstable();
+    all.dedup();
+    all
+}
+
+pub(crate) fn draw(facts: &Facts, system: System, paper: &OnPaper, marks: &mut Marks) {
+    let shell = facts.walls.iter().filter(|w| w.kind == WallKind::Shell);
+    let all = shell.fold(Bounds::EMPTY, |all, w| all.union(Bounds::of(w.outline.iter().copied())));
+    let outer = depict::extent(facts);
+    for string in strings(facts, system) {
+        let out = FIRST + STEP * string.row as f32;
+        let (low, high) = (paper.at(outer.min), paper.at(outer.max));
+        let place = |at: Len| {
+            let (x, y) = (all.min.x + at.units(), all.min.y + at.units());
+            match string.edge {
+                Edge::South => P::new(paper.at(Pt::new(x, 0)).x, low.y + out),
+                Edge::North => P::new(paper.at(Pt::new(x, 0)).x, high.y - out),
+                Edge::West => P::new(low.x - out, paper.at(Pt::new(0, y)).y),
+                Edge::East => P::new(high.x + out, paper.at(Pt::new(0, y)).y),
+            }
+        };
+        marks.group(format!("string {:?} {}", string.edge, string.row), |m| {
+            one(&string, system, place, m);
+        });
+    }
+}
+
+fn one(string: &DimensionString, system: System, place: impl Fn(Len) -> P, m: &mut Marks) {
+    let level = matches!(string.edge, Edge::South | Edge::North);
+    let stroke = Stroke::solid(Tone::Ink, 0.5);
+    let points: Vec<P> = string.places.iter().map(|p| place(*p)).collect();
+    let (Some(first), Some(last)) = (points.first(), points.last()) else { return };
+    m.line(vec![*first, *last], stroke);
+    // A slash at each place, and a short line that points to it.
+    let towards = match string.edge {
+        Edge::South => (0.0, -1.0),
+        Edge::North => (0.0, 1.0),
+        Edge::West => (1.0, 0.0),
+        Edge::East => (-1.0, 0.0),
+    };
+    let slash = |p: &P| (p.by(-2.5, 2.5), p.by(2.5, -2.5));
+    m.segments(points.iter().map(slash).collect(), Stroke::solid(Tone::Ink, 0.9));
+    let pointer = |p: &P| {
+        (p.by(-towards.0 * 3.0, -towards.1 * 3.0), p.by(towards.0 * 8.0, towards.1 * 8.0))
+    };
+    m.segments(points.iter().map(pointer).collect(), stroke);
+    // Figures stand over their line; where one is too narrow for its figure, further out, then below the line.
+    let rows = [-5.5, -13.0, 5.5];
+    let mut taken: [f32; 3] = [f32::NEG_INFINITY; 3];
+    for (pair, at) in string.places.windows(2).zip(points.windows(2)) {
+        let text = system.len(pair[1] - pair[0], Precision::Tape);
+        let width = text_width(&text, SMALL, drawing::Style::Plain);
+        // Along the reading direction: to the right, or up.
+        let along = |p: &P| if level { p.x } else { -p.y };
+        let (a, b) = (along(&at[0]), along(&at[1]));
+        let middle = f32::midpoint(a, b);
+        let (from, to) = (middle - width / 2.0, middle + width / 2.0);
+        let fits = b - a >= width + 3.0;
+        let candidates: &[usize] = if fits { &[0, 1, 2] } else { &[1, 2, 0] };
+        let row = candidates.iter().copied().find(|&r| taken[r] + 1.5 <= from);
+        // Crowded: it moves along its row to where there is room.
+        let (row, shift) = match row {
+            Some(row) => (row, 0.0),
+            None => (1, taken[1] + 1.5 - from),
+        };
+        taken[row] = to + shift;
+        let base = at[0].towards(at[1], 0.5);
+        let mark = if level {
+            TextMark::new(base.by(shift, rows[row]), text, SMALL, Tone::Ink)
+        } else {
+            TextMark::new(base.by(rows[row], -shift), text, SMALL, Tone::Ink).angle(90.0)
+        };
+        m.text(mark.anchor(Anchor::Middle));
+    }
+}
