@@ -2,7 +2,7 @@
 
 mod common;
 
-use common::{ROW, all_kinds, matrix, operations, reals};
+use common::{SAME, all_kinds, matrix, operations, reals};
 use drawing::{Anchor, Marks, P, Palette, Stroke, TextMark, Tone, text_width};
 use lopdf::{Document, Object};
 use print::{Info, Page, pdf};
@@ -86,7 +86,9 @@ fn text_is_text() {
     }
     let file = read(&marks, TABLOID);
     let text = file.extract_text(&[1]).unwrap();
-    assert_eq!(text.lines().filter(|l| !l.is_empty()).collect::<Vec<_>>(), words);
+    // The reader ends every run with a space of its own.
+    let lines = text.lines().map(str::trim_end).filter(|l| !l.is_empty());
+    assert_eq!(lines.collect::<Vec<_>>(), words);
 }
 
 #[test]
@@ -226,10 +228,10 @@ fn two_runs_give_the_same_bytes() {
 }
 
 #[test]
-fn a_row_of_the_table_is_what_the_reader_reads() {
-    // Guards the reader's own arithmetic: the tests above lean on it.
+fn the_matrices_of_these_tests_multiply_as_pdf_says() {
+    // ISO 32000-1, 8.3.3: a quarter turn, then a move.
     let turned = matrix(&[0.0, 1.0, -1.0, 0.0, 5.0, 7.0]);
     assert_eq!(turned.apply(2.0, 3.0), (2.0, 9.0));
-    assert_eq!(ROW.then(turned).apply(2.0, 3.0), (2.0, 9.0));
+    assert_eq!(SAME.then(turned).apply(2.0, 3.0), (2.0, 9.0));
     assert_eq!(reals(&[Object::Integer(2), Object::Real(0.5)]), [2.0, 0.5]);
 }

@@ -123,7 +123,7 @@ fn a_resolution_that_makes_no_picture_is_refused() {
     let marks = Marks::new();
     let page = Page { size: SIZE, marks: &marks };
     // 500 pt are 6.94 in: at 2,000 dots per inch 13,889 dots a side, which is too many.
-    assert!(13_889_u64 * 13_889 > DOT_LIMIT);
+    const { assert!(13_889_u64 * 13_889 > DOT_LIMIT) };
     for dots in [0.0, -72.0, f32::NAN, f32::INFINITY, 0.01, 2000.0, 1e30] {
         let result = png(&page, Palette::Print, dots);
         assert!(matches!(result, Err(Error::Dots { .. })), "{dots}");

@@ -37,7 +37,7 @@ pub fn all_kinds() -> Marks {
 pub struct Matrix([f32; 6]);
 
 /// The matrix that changes nothing.
-pub const ROW: Matrix = Matrix([1.0, 0.0, 0.0, 1.0, 0.0, 0.0]);
+pub const SAME: Matrix = Matrix([1.0, 0.0, 0.0, 1.0, 0.0, 0.0]);
 
 impl Matrix {
     /// First this one, then `next`.
@@ -77,7 +77,7 @@ pub fn reals(objects: &[Object]) -> Vec<f32> {
 /// The operations of a page, each with the transformation that is current for it.
 pub fn operations(file: &Document, page: u32) -> Vec<(Matrix, Operation)> {
     let bytes = file.get_page_content(file.get_pages()[&page]);
-    let (mut now, mut stack, mut out) = (ROW, Vec::new(), Vec::new());
+    let (mut now, mut stack, mut out) = (SAME, Vec::new(), Vec::new());
     for op in Content::decode(&bytes).unwrap().operations {
         match op.operator.as_str() {
             "q" => stack.push(now),
