@@ -8,10 +8,31 @@ use crate::{Anchor, Mark, Marks, P, Palette, Stroke, Style, TextMark, Tone};
 /// The marks as an SVG document of `size` (width, height) points. Text stays text. A stray `End` is
 /// left out and an open `Begin` is closed, so the document is always well formed.
 pub fn write(marks: &Marks, size: (f32, f32), palette: Palette) -> String {
+    let (w, h) = (num(size.0), num(size.1));
+    document(marks, size, palette, format_args!("width=\"{w}\" height=\"{h}\""))
+}
+
+/// The marks as an SVG document for paper: the same as [`write`], but its width and height are in
+/// inches (`width="17in"`), so it prints at its true size, while its user units stay points. Letters
+/// stand where [`crate::text_width`] measures them: no kerning, and spaces are kept.
+pub fn write_paper(marks: &Marks, size: (f32, f32), palette: Palette) -> String {
+    let (w, h) = (inches(size.0), inches(size.1));
+    let head = format_args!(
+        "width=\"{w}in\" height=\"{h}in\" xml:space=\"preserve\" style=\"font-kerning:none\""
+    );
+    document(marks, size, palette, head)
+}
+
+fn document(
+    marks: &Marks,
+    size: (f32, f32),
+    palette: Palette,
+    head: std::fmt::Arguments<'_>,
+) -> String {
     let mut svg = Svg { out: String::with_capacity(marks.0.len() * 96), palette };
     let (w, h) = (num(size.0), num(size.1));
     svg.put(format_args!(
-        "<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"{w}\" height=\"{h}\" \
+        "<svg xmlns=\"http://www.w3.org/2000/svg\" {head} \
          viewBox=\"0 0 {w} {h}\" font-family=\"{FAMILIES}\" stroke-linejoin=\"miter\">\n"
     ));
     let mut depth = 0usize;
@@ -144,6 +165,13 @@ fn num(v: f32) -> String {
     format!("{v:.2}")
 }
 
+/// Points as inches: the points are rounded as [`num`] does, so the box and the paper have one shape.
+fn inches(points: f32) -> String {
+    let points = if points.is_finite() { (f64::from(points) * 100.0).round() } else { 0.0 };
+    let text = format!("{:.6}", points / 7200.0);
+    text.trim_end_matches('0').trim_end_matches('.').to_owned()
+}
+
 /// Text with XML's own characters escaped and those that XML 1.0 forbids left out.
 fn escape(text: &str) -> String {
     let mut out = String::with_capacity(text.len());
@@ -197,6 +225,21 @@ mod tests {
         assert_eq!(words.text(), Some("12' 6\" < 13' & rising"));
         assert_eq!(words.attribute("transform"), Some("rotate(-90.00 4.00 4.00)"));
         assert!(!text.contains("-0.00"));
+    }
+
+    #[test]
+    fn paper_is_measured_in_inches_and_drawn_in_points() {
+        let mut marks = Marks::new();
+        marks.text(TextMark::new(P::new(4.0, 4.0), " A  V ", 10.0, Tone::Ink));
+        let text = write_paper(&marks, (1224.0, 595.28), Palette::Print);
+        let doc = roxmltree::Document::parse(&text).unwrap();
+        let root = doc.root_element();
+        assert_eq!(root.attribute("width"), Some("17in"));
+        // 595.28 / 72 = 8.267777...
+        assert_eq!(root.attribute("height"), Some("8.267778in"));
+        assert_eq!(root.attribute("viewBox"), Some("0 0 1224.00 595.28"));
+        let screen = write(&marks, (1224.0, 595.28), Palette::Print);
+        assert_eq!(text.split_once(">\n").unwrap().1, screen.split_once(">\n").unwrap().1);
     }
 
     proptest! {
