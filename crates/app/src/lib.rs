@@ -10,6 +10,7 @@
 mod carry_words;
 pub mod cli;
 mod examples;
+pub mod export;
 mod height_words;
 mod move_words;
 pub mod store;

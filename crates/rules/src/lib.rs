@@ -32,5 +32,6 @@ pub use keep_clear::{KeepClear, keep_clears};
 pub use phrase::{Part, Phrase};
 pub use remedy::remedies;
 pub use rule::{Group, HEADINGS, Rule, Sheet};
+pub use rules::is_fixture;
 pub use rules::{Demand, Met, RULES, demands, rule};
 pub use trial::{Cure, Trial, in_use, try_use};

@@ -64,11 +64,6 @@ pub(crate) fn pages(pieces: &[Piece], area: Area, columns: usize) -> Vec<Marks> 
     pages
 }
 
-/// The height that the pieces take in one column of a width.
-pub(crate) fn height(pieces: &[Piece], width: f32) -> f32 {
-    pieces.iter().flat_map(|piece| blocks(piece, width)).map(|b| b.height).sum()
-}
-
 fn blocks(piece: &Piece, width: f32) -> Vec<Block> {
     match piece {
         Piece::Gap => vec![Block { height: BODY, keep: false, draw: Box::new(|_, _| {}) }],
@@ -89,14 +84,7 @@ fn blocks(piece: &Piece, width: f32) -> Vec<Block> {
     }
 }
 
-fn lines(
-    text: &str,
-    size: f32,
-    style: Style,
-    width: f32,
-    indent: f32,
-    keep: bool,
-) -> Vec<Block> {
+fn lines(text: &str, size: f32, style: Style, width: f32, indent: f32, keep: bool) -> Vec<Block> {
     let height = size * LEADING;
     let line = |text: String| Block {
         height,
@@ -145,7 +133,6 @@ fn row(cells: Vec<String>, widths: &[f32], style: Style) -> Block {
     };
     Block { height, keep: style == Style::Bold, draw: Box::new(draw) }
 }
-
 
 #[cfg(test)]
 mod tests {

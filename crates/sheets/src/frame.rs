@@ -31,8 +31,12 @@ pub(crate) fn content(paper: Paper) -> Area {
 }
 
 fn outline(marks: &mut Marks, a: Area, width: f32) {
-    let ring =
-        [P::new(a.left, a.top), P::new(a.right, a.top), P::new(a.right, a.bottom), P::new(a.left, a.bottom)];
+    let ring = [
+        P::new(a.left, a.top),
+        P::new(a.right, a.top),
+        P::new(a.right, a.bottom),
+        P::new(a.left, a.bottom),
+    ];
     marks.outline(ring, Stroke::solid(Tone::Ink, width));
 }
 
@@ -106,7 +110,13 @@ fn printing(m: &mut Marks, cell: Area, paper: Paper, code: &str) {
     ];
     let mut y = cell.top + 6.0;
     for line in lines {
-        write(m, P::new(cell.left, y), &cut(&line, SMALL, Style::Plain, cell.width()), SMALL, Style::Plain);
+        write(
+            m,
+            P::new(cell.left, y),
+            &cut(&line, SMALL, Style::Plain, cell.width()),
+            SMALL,
+            Style::Plain,
+        );
         y += SMALL * LEADING;
     }
     // A check of the printer.
@@ -136,6 +146,11 @@ fn sheet(m: &mut Marks, cell: Area, title: &Title<'_>) {
     write(m, P::new(cell.left, cell.bottom - 22.0), &scale, BODY, Style::Plain);
     let of = format!("of {} sheets", title.of);
     write(m, P::new(cell.left, cell.bottom - 9.0), &of, BODY, Style::Plain);
-    let number = TextMark::new(P::new(cell.right, cell.bottom - 14.0), title.number.clone(), TITLE + 6.0, Tone::Ink);
+    let number = TextMark::new(
+        P::new(cell.right, cell.bottom - 14.0),
+        title.number.clone(),
+        TITLE + 6.0,
+        Tone::Ink,
+    );
     m.text(TextMark { style: Style::Bold, ..number.anchor(Anchor::End) });
 }

@@ -100,7 +100,12 @@ pub(crate) fn draw(wanted: &Wanted<'_>, area: Area) -> (Marks, Scale) {
     if wanted.strings {
         strings::draw(wanted.facts, wanted.system, &on_paper, &mut marks);
     }
-    caption(&mut marks, wanted.caption, Some(scale), P::new((area.left + area.right) / 2.0, corner.y + h + 10.0));
+    caption(
+        &mut marks,
+        wanted.caption,
+        Some(scale),
+        P::new((area.left + area.right) / 2.0, corner.y + h + 10.0),
+    );
     (marks, scale)
 }
 

@@ -81,10 +81,15 @@ mod tests {
 
     #[test]
     fn a_quarter_inch_is_18_points_a_foot() {
-        let scale = Scale::of_plan(System::Imperial, (Len::feet_inches(40, 0), Len::feet_inches(30, 0)), (800.0, 600.0));
+        let scale = Scale::of_plan(
+            System::Imperial,
+            (Len::feet_inches(40, 0), Len::feet_inches(30, 0)),
+            (800.0, 600.0),
+        );
         assert_eq!(scale.word, "1/4\" = 1'-0\"");
         assert!((scale.points(Len::feet_inches(1, 0)) - 18.0).abs() < 1e-4);
-        let metric = Scale::of_plan(System::Metric, (Len::inches(40), Len::inches(30)), (800.0, 600.0));
+        let metric =
+            Scale::of_plan(System::Metric, (Len::inches(40), Len::inches(30)), (800.0, 600.0));
         // 50 mm of the house are a millimetre on paper.
         assert!((metric.points(Len::from_units(320 * 50)) - 72.0 / 25.4).abs() < 1e-4);
     }

@@ -46,7 +46,8 @@ fn step(system: System) -> Len {
 /// The strings of a plan with axis-parallel walls; skew walls are in none.
 pub(crate) fn strings(facts: &Facts, system: System) -> Vec<DimensionString> {
     let shell = || facts.walls.iter().filter(|w| w.kind == WallKind::Shell);
-    let all = shell().fold(Bounds::EMPTY, |all, w| all.union(Bounds::of(w.outline.iter().copied())));
+    let all =
+        shell().fold(Bounds::EMPTY, |all, w| all.union(Bounds::of(w.outline.iter().copied())));
     if all.is_empty() {
         return Vec::new();
     }
@@ -77,18 +78,14 @@ pub(crate) fn strings(facts: &Facts, system: System) -> Vec<DimensionString> {
         };
         let mut partitions: Vec<i32> =
             facts.walls.iter().filter(crossing).map(|w| along(middle_of(w))).collect();
-        let mut row = 0;
-        for places in [&mut openings, &mut partitions, &mut Vec::new()] {
-            let whole = row > 0 && places.is_empty();
-            let empty = places.is_empty();
-            places.extend([from, to]);
-            let rounded = rounded(places, from, system);
-            // Only the whole length is written without anything in between.
-            let last = empty && (whole || strings.iter().all(|s: &DimensionString| s.edge != edge));
-            if rounded.len() > 2 || (last && !strings.iter().any(|s: &DimensionString| s.edge == edge && s.places.len() == 2)) {
-                strings.push(DimensionString { edge, row, places: rounded });
-                row += 1;
-            }
+        let ends = [from, to];
+        openings.extend(ends);
+        partitions.extend(ends);
+        let inner = [openings, partitions].map(|places| rounded(&places, from, system));
+        let rows = inner.into_iter().filter(|places| places.len() > 2);
+        let whole = rounded(&ends, from, system);
+        for (row, places) in rows.chain([whole]).enumerate() {
+            strings.push(DimensionString { edge, row, places });
         }
     }
     strings
@@ -155,9 +152,8 @@ fn one(string: &DimensionString, system: System, place: impl Fn(Len) -> P, m: &m
     };
     let slash = |p: &P| (p.by(-2.5, 2.5), p.by(2.5, -2.5));
     m.segments(points.iter().map(slash).collect(), Stroke::solid(Tone::Ink, 0.9));
-    let pointer = |p: &P| {
-        (p.by(-towards.0 * 3.0, -towards.1 * 3.0), p.by(towards.0 * 8.0, towards.1 * 8.0))
-    };
+    let pointer =
+        |p: &P| (p.by(-towards.0 * 3.0, -towards.1 * 3.0), p.by(towards.0 * 8.0, towards.1 * 8.0));
     m.segments(points.iter().map(pointer).collect(), stroke);
     // Figures stand over their line; where one is too narrow for its figure, further out, then below the line.
     let rows = [-5.5, -13.0, 5.5];

@@ -54,6 +54,8 @@ pub enum Task {
     Headroom(HeadroomArgs),
     /// How far an element may be moved before something breaks, and where each rule holds.
     RoomToMove(RoomToMoveArgs),
+    /// Write the permit set, sheets to scale, and tell what a permit desk will find.
+    Sheets(SheetsArgs),
     /// Show the page of a rule: what it checks, why, where it comes from, how it is measured.
     Explain(ExplainArgs),
     /// Drive the editor by a script of gestures, without a window.
@@ -139,6 +141,30 @@ pub struct RoomToMoveArgs {
 }
 
 #[derive(Debug, ClapArgs)]
+pub struct SheetsArgs {
+    /// The plan file.
+    pub plan: PathBuf,
+    /// The folder to write into; made where it is missing.
+    #[arg(long, value_name = "DIR")]
+    pub out: PathBuf,
+    /// The size of the paper: letter, tabloid, arch-c, arch-d, a4 or a3.
+    #[arg(long, default_value = "tabloid", value_parser = paper)]
+    pub paper: sheets::Paper,
+    /// Kinds of files, with commas between.
+    #[arg(long, value_delimiter = ',', default_value = "pdf")]
+    pub format: Vec<crate::export::Format>,
+    /// Check by the list of this department, by its code such as DOU; by all lists when none is named.
+    #[arg(long, value_name = "CODE", value_parser = list)]
+    pub list: Option<String>,
+    /// Write JSON (documented in docs/sheets-json.md).
+    #[arg(long)]
+    pub json: bool,
+    /// Write lengths in millimetres and draw at metric scales.
+    #[arg(long)]
+    pub metric: bool,
+}
+
+#[derive(Debug, ClapArgs)]
 #[command(group = ArgGroup::new("what").required(true).args(["rule", "list"]))]
 pub struct ExplainArgs {
     /// The rule's name, such as panel-depth.
@@ -164,6 +190,24 @@ pub struct RehearseArgs {
     /// Write JSON, one object for the whole rehearsal.
     #[arg(long)]
     pub json: bool,
+}
+
+fn paper(text: &str) -> Result<sheets::Paper, String> {
+    sheets::Paper::from_word(text).ok_or_else(|| {
+        let words: Vec<&str> = sheets::Paper::ALL.iter().map(|p| p.word()).collect();
+        format!("the sizes of paper are {}", words.join(", "))
+    })
+}
+
+fn list(text: &str) -> Result<String, String> {
+    let known = |d: &sheets::Department| format!("{} {}", d.code, d.name);
+    match sheets::department(text) {
+        Some(department) => Ok(department.code.clone()),
+        None => {
+            let all: Vec<String> = sheets::departments().iter().map(known).collect();
+            Err(format!("no list has this code; there are\n  {}", all.join("\n  ")))
+        }
+    }
 }
 
 /// The key of a place; empty for the model code.

@@ -8,6 +8,7 @@ mod headroom;
 mod rehearse;
 mod report;
 mod room_to_move;
+mod sheets;
 mod ways;
 
 use std::ffi::OsString;
@@ -66,6 +67,7 @@ where
         Some(Task::Carry(task)) => carry::run(&task, out, err),
         Some(Task::Headroom(task)) => headroom::run(&task, out, err),
         Some(Task::RoomToMove(task)) => room_to_move::run(&task, out, err),
+        Some(Task::Sheets(task)) => sheets::run(&task, out, err),
         Some(Task::Explain(task)) => explain::run(&task, out, err),
         Some(Task::Rehearse(task)) => rehearse::run(&task, out, err),
     };

@@ -12,4 +12,4 @@ pub use amendments::amendments;
 pub use open::{OpenError, Opened, open, open_limited};
 pub use own_lists::{OwnList, keep_list, own_lists, own_lists_dir};
 pub use recovery::{Orphan, Recovery, state_dir};
-pub use save::{SaveError, Stamp, save, save_unchanged};
+pub use save::{SaveError, Stamp, replace, save, save_unchanged};

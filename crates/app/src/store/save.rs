@@ -62,7 +62,7 @@ pub fn save_unchanged(path: &Path, plan: &Plan, stamp: Stamp) -> Result<Stamp, S
 }
 
 /// Puts `bytes` in place of the file at `target`, so that a reader sees the old or the new file, whole.
-pub(super) fn replace(target: &Path, bytes: &[u8]) -> io::Result<()> {
+pub fn replace(target: &Path, bytes: &[u8]) -> io::Result<()> {
     let folder = match target.parent() {
         Some(folder) if !folder.as_os_str().is_empty() => folder,
         _ => Path::new("."),

@@ -20,6 +20,7 @@ mod way_out;
 use crate::Rule;
 
 pub(crate) use access::{Keep, keep_clears, keeps};
+pub use build::fixtures::is_fixture;
 
 pub use bedroom::{Demand, Met, demands};
 

@@ -37,6 +37,11 @@ impl Fixture {
     }
 }
 
+/// Whether a furnishing of this name is taken for a toilet, basin, tub or shower.
+pub fn is_fixture(name: &str) -> bool {
+    Fixture::of(name).is_some()
+}
+
 /// Every new fixture of the plan.
 pub(super) fn fixtures<'a>(
     sheet: &Sheet<'a>,

@@ -1,0 +1,103 @@
+//! What all sheets with a plan have in common: the drawing left, legend, north and a graphic bar right.
+
+use depict::Show;
+use drawing::{Marks, P, Stroke, Style, TextMark, Tone};
+use measure::{Len, System};
+use plan::ElementId;
+use space::Facts;
+
+use super::Context;
+use crate::legend::{self, Entry};
+use crate::paper::Area;
+use crate::plan_view::{self, Wanted};
+use crate::scale::Scale;
+use crate::type_set::{BODY, HEAD, LEADING, SMALL, wrap, write};
+
+/// Width of the column beside the drawing.
+const COLUMN: f32 = 148.0;
+
+/// A sheet with one plan.
+pub(super) struct PlanSheet<'a> {
+    pub facts: &'a Facts,
+    pub named: &'a [(ElementId, String)],
+    pub show: Show,
+    pub strings: bool,
+    pub caption: &'a str,
+    pub legend: Vec<Entry>,
+    /// Remarks below the legend.
+    pub remarks: Vec<String>,
+}
+
+pub(super) fn draw(context: &Context<'_>, sheet: &PlanSheet<'_>) -> (Marks, Option<&'static str>) {
+    let area = context.area;
+    let wanted = Wanted {
+        facts: sheet.facts,
+        named: sheet.named,
+        show: sheet.show,
+        strings: sheet.strings,
+        system: context.system,
+        caption: sheet.caption,
+    };
+    let (mut marks, scale) = plan_view::draw(&wanted, area.cut(0.0, 0.0, COLUMN + 10.0, 0.0));
+    let column = Area { left: area.right - COLUMN, ..area };
+    let mut y = column.top + legend::column("Legend", &sheet.legend, column, &mut marks);
+    y += 8.0;
+    for remark in &sheet.remarks {
+        for line in wrap(remark, BODY, Style::Plain, column.width()) {
+            write(&mut marks, P::new(column.left, y + BODY / 2.0), &line, BODY, Style::Plain);
+            y += BODY * LEADING;
+        }
+        y += 4.0;
+    }
+    let north = context.source.plan().site.papers.north;
+    bar(context.system, scale, P::new(column.left + 4.0, column.bottom - 20.0), &mut marks);
+    arrow(north, P::new(column.right - 24.0, column.bottom - 74.0), &mut marks);
+    (marks, Some(scale.word))
+}
+
+/// A graphic bar: it tells the scale also of a copy that was made smaller.
+fn bar(system: System, scale: Scale, at: P, m: &mut Marks) {
+    let (unit, word, most) = match system {
+        System::Imperial => (Len::feet_inches(1, 0), "ft", 8),
+        System::Metric => (Len::from_units(320_000), "m", 3),
+    };
+    let step = if most == 8 { 2 } else { 1 };
+    m.group("graphic bar", |m| {
+        for i in (0..most).step_by(step) {
+            let x = |n: usize| at.x + scale.points(unit) * n as f32;
+            let ring = [
+                P::new(x(i), at.y),
+                P::new(x(i + step), at.y),
+                P::new(x(i + step), at.y + 4.0),
+                P::new(x(i), at.y + 4.0),
+            ];
+            if (i / step) % 2 == 0 {
+                m.fill(ring, Tone::Ink);
+            }
+            m.outline(ring, Stroke::solid(Tone::Ink, 0.6));
+        }
+        let x = at.x + scale.points(unit) * most as f32;
+        m.text(TextMark::new(P::new(at.x, at.y + 10.0), "0", SMALL, Tone::Ink));
+        m.text(TextMark::new(P::new(x, at.y + 10.0), format!("{most} {word}"), SMALL, Tone::Ink));
+    });
+}
+
+/// A north arrow turned clockwise from up; without a known direction a circle to fill in.
+fn arrow(north: Option<u32>, at: P, m: &mut Marks) {
+    m.group("north", |m| {
+        m.circle(at, 15.0, None, Some(Stroke::solid(Tone::Ink, 0.7)));
+        let Some(degrees) = north else {
+            m.text(TextMark::new(at.by(0.0, 21.0), "north: draw in", SMALL, Tone::Ink));
+            return;
+        };
+        let (sin, cos) = libm::sincosf((degrees as f32).to_radians());
+        let turn = |x: f32, y: f32| at.by(x * cos + y * sin, x * sin - y * cos);
+        m.fill([turn(0.0, 14.0), turn(-5.0, -9.0), turn(0.0, -5.0)], Tone::Ink);
+        m.outline(
+            [turn(0.0, 14.0), turn(5.0, -9.0), turn(0.0, -5.0)],
+            Stroke::solid(Tone::Ink, 0.7),
+        );
+        let text = TextMark::new(turn(0.0, 22.0), "N", HEAD, Tone::Ink);
+        m.text(TextMark { style: Style::Bold, ..text });
+    });
+}

@@ -1,0 +1,58 @@
+//! The basement as it will be: the whole of it.
+
+use depict::Show;
+use plan::element::ServiceKind;
+use plan::{Body, Element, State};
+
+use super::plans::{self, PlanSheet};
+use super::{Context, Kind, Made};
+use crate::wall_types::{self, WallType};
+use crate::{legend, plan_view};
+
+pub(crate) const KIND: Kind = Kind {
+    slug: "proposed-plan",
+    title: "Proposed basement plan",
+    discipline: "A",
+    first: 101,
+    make,
+};
+
+/// Outlets, lights and switches have a plan of their own; alarms stand on both.
+fn elsewhere(e: &Element) -> bool {
+    let Body::Service(s) = &e.body else { return false };
+    matches!(
+        s.kind,
+        ServiceKind::Receptacle
+            | ServiceKind::Switch
+            | ServiceKind::Light
+            | ServiceKind::JunctionBox
+    )
+}
+
+fn make(context: &Context<'_>) -> Made {
+    let plan = context.source.plan();
+    if plan.elements().iter().next().is_none() {
+        return Made::Nothing("nothing is drawn yet".to_owned());
+    }
+    let facts = plan_view::without(plan, |e| e.state == State::Removed || elsewhere(e));
+    let types = wall_types::of(&facts);
+    let mut named = WallType::names(&types);
+    let openings = facts.plan.elements().iter().filter(|e| matches!(e.body, Body::Opening(_)));
+    named.extend(openings.map(|e| (e.id, e.name())));
+    let mut legend = legend::of(&facts);
+    let word = |t: &WallType| format!("{}: {}", t.name, t.build_up(context.system));
+    legend.extend(types.iter().map(|t| (legend::Sample::None, word(t))));
+    let sheet = PlanSheet {
+        facts: &facts,
+        named: &named,
+        show: Show { furnishings: true, ..Show::default() },
+        strings: true,
+        caption: "Proposed basement",
+        legend,
+        remarks: vec![
+            "Foundation: to outer faces. Openings: to jambs. Partitions: to centre lines. Rooms: clear between finished faces.".to_owned(),
+            "D and N: doors and windows of the tables. Rooms that are called unfinished stay so; nothing is done there but what is shown.".to_owned(),
+        ],
+    };
+    Made::Drawn(vec![plans::draw(context, &sheet)])
+}

@@ -1,0 +1,283 @@
+//! Sections through every type of new wall, from the slab to the joists.
+
+use drawing::{Marks, P, Slope, Stroke, Style, TextMark, Tone, hatch};
+use measure::{Len, Precision};
+use plan::detail::Value;
+use plan::element::{Layer, Material};
+use plan::{CeilingBuild, State};
+
+use super::{Context, Kind, Made};
+use crate::paper::Area;
+use crate::plan_view::{self, caption};
+use crate::scale::Scale;
+use crate::type_set::{BODY, LEADING, SMALL, wrap, write};
+use crate::wall_types::{self, WallType};
+
+pub(crate) const KIND: Kind = Kind {
+    slug: "wall-sections",
+    title: "Wall and ceiling sections",
+    discipline: "A",
+    first: 301,
+    make,
+};
+
+/// Width that a section takes with its words.
+const CELL: f32 = 230.0;
+const SLAB: Len = Len::inches(4);
+const JOIST: Len = Len::sixty_fourths(9 * 64 + 16);
+const PLATE: Len = Len::sixty_fourths(96);
+const CONCRETE: Len = Len::inches(8);
+
+fn make(context: &Context<'_>) -> Made {
+    let facts = plan_view::without(context.source.plan(), |e| e.state == State::Removed);
+    let types = wall_types::of(&facts);
+    if types.is_empty() {
+        return Made::Nothing("no new wall is drawn".to_owned());
+    }
+    let area = context.area;
+    let height = context.source.plan().site.joist_underside + SLAB + JOIST + Len::inches(6);
+    let room = (CELL / 3.0, area.height() - 40.0);
+    let scale = Scale::of_section(context.system, (Len::inches(20), height), room);
+    let columns = ((area.width() / CELL).floor() as usize).max(1);
+    let mut pages = Vec::new();
+    for group in types.chunks(columns) {
+        let mut marks = Marks::new();
+        for (i, t) in group.iter().enumerate() {
+            let left = area.left + CELL * i as f32;
+            let cell = Area { left, right: left + CELL, ..area };
+            marks.group(format!("section {}", t.name), |m| section(context, t, scale, cell, m));
+        }
+        pages.push((marks, Some(scale.word)));
+    }
+    Made::Drawn(pages)
+}
+
+/// A level place on the section: plan inches right of the outer face, up from the slab.
+struct Frame {
+    origin: P,
+    scale: Scale,
+}
+
+impl Frame {
+    fn at(&self, x: Len, up: Len) -> P {
+        self.origin.by(self.scale.points(x), -self.scale.points(up))
+    }
+
+    fn ring(&self, x: (Len, Len), up: (Len, Len)) -> Vec<P> {
+        vec![self.at(x.0, up.0), self.at(x.1, up.0), self.at(x.1, up.1), self.at(x.0, up.1)]
+    }
+}
+
+fn section(context: &Context<'_>, t: &WallType, scale: Scale, cell: Area, m: &mut Marks) {
+    let site = &context.source.plan().site;
+    let (joists, zero) = (site.joist_underside, Len::ZERO);
+    let bottom = cell.bottom - 40.0;
+    let f = Frame { origin: P::new(cell.left + 22.0, bottom - scale.points(SLAB) - 6.0), scale };
+    let ink = Stroke::solid(Tone::Ink, 0.9);
+    let thin = Stroke::solid(Tone::Ink, 0.5);
+    let start = if t.furring { CONCRETE } else { zero };
+    let wide = start + t.thickness();
+    let reach = wide + Len::inches(12);
+    let mut words: Vec<(P, String)> = Vec::new();
+
+    // The slab under all, the concrete wall behind furring.
+    let concrete = |ring: Vec<P>, m: &mut Marks| {
+        m.segments(
+            hatch(&[&ring], Slope::Falling, 5.0, f.origin),
+            Stroke::solid(Tone::SoftInk, 0.4),
+        );
+        m.outline(ring, ink);
+    };
+    concrete(f.ring((zero - Len::inches(2), reach), (zero - SLAB, zero)), m);
+    words.push((
+        f.at(reach - Len::inches(3), zero - Len::inches(2)),
+        "concrete slab, existing".to_owned(),
+    ));
+    if t.furring {
+        concrete(f.ring((zero, CONCRETE), (zero, joists)), m);
+        words.push((
+            f.at(Len::inches(4), joists - Len::inches(10)),
+            "foundation wall, existing".to_owned(),
+        ));
+    }
+    // Joists above, the finished ceiling and the floor inside.
+    let joist = f.ring((zero - Len::inches(2), reach), (joists, joists + JOIST));
+    m.outline(joist, thin);
+    words.push((
+        f.at(reach - Len::inches(3), joists + Len::inches(5)),
+        "floor joists, existing".to_owned(),
+    ));
+    let ceiling = joists - site.ceiling.drop();
+    if site.ceiling.drop() > zero {
+        m.outline(
+            f.ring((wide, reach), (ceiling, joists.min(ceiling + Len::sixty_fourths(40)))),
+            thin,
+        );
+        let word = match site.ceiling {
+            CeilingBuild::Open => String::new(),
+            CeilingBuild::Board(t) => {
+                format!("{} gypsum board ceiling", context.system.inches(t, Precision::Tape))
+            }
+            CeilingBuild::LayIn(_) => "lay-in ceiling".to_owned(),
+        };
+        words.push((f.at(reach - Len::inches(5), ceiling), word));
+    }
+    if site.floor_build > zero {
+        m.outline(f.ring((wide, reach), (zero, site.floor_build)), thin);
+        let word = format!(
+            "finished floor, {} build-up",
+            context.system.inches(site.floor_build, Precision::Tape)
+        );
+        words.push((f.at(reach - Len::inches(5), site.floor_build), word));
+    }
+    layers(context, t, &f, start, joists, m, &mut words);
+    figures(context, &f, (reach, site.floor_build, ceiling), m);
+    leaders(
+        &mut words,
+        f.at(reach, zero).x + 30.0,
+        Area { top: cell.top + 8.0, bottom, ..cell },
+        m,
+    );
+    let name = format!("Type {}: {}", t.name, t.what());
+    caption(m, &name, Some(scale), P::new(f32::midpoint(cell.left, cell.right), bottom + 14.0));
+}
+
+fn layers(
+    context: &Context<'_>,
+    t: &WallType,
+    f: &Frame,
+    start: Len,
+    joists: Len,
+    m: &mut Marks,
+    words: &mut Vec<(P, String)>,
+) {
+    let (mut x, count) = (start, t.layers.len());
+    let thin = Stroke::solid(Tone::Ink, 0.5);
+    for (i, layer) in t.layers.iter().enumerate() {
+        let to = x + layer.thickness;
+        let ring = f.ring((x, to), (Len::ZERO, joists));
+        // Words point to different heights, so that their leaders don't cross.
+        let part = joists * (2 + i as i32) / (count as i32 + 4);
+        let at = f.at(x + layer.thickness / 2, part);
+        match layer.material {
+            Material::Stud => {
+                for up in [
+                    (Len::ZERO, PLATE),
+                    (joists - PLATE * 2, joists - PLATE),
+                    (joists - PLATE, joists),
+                ] {
+                    let plate = f.ring((x, to), up);
+                    m.segments(vec![(plate[0], plate[2]), (plate[1], plate[3])], thin);
+                    m.outline(plate, thin);
+                }
+                m.outline(ring, Stroke::solid(Tone::Ink, 0.8));
+                words.push((at, stud(context, t, layer)));
+                let plate = match t.plate {
+                    Some(value) => format!("bottom plate: {}", value.say(context.system)),
+                    None => "bottom plate on concrete: preservative-treated".to_owned(),
+                };
+                words.push((f.at(x + layer.thickness / 2, PLATE / 2), plate));
+                words.push((
+                    f.at(x + layer.thickness / 2, joists - PLATE),
+                    "double top plate: fireblocks the wall at the ceiling".to_owned(),
+                ));
+            }
+            Material::Foam => {
+                for slope in [Slope::Rising, Slope::Falling] {
+                    m.segments(
+                        hatch(&[&ring], slope, 4.0, f.origin),
+                        Stroke::solid(Tone::SoftInk, 0.35),
+                    );
+                }
+                m.outline(ring, thin);
+                words.push((at, format!("{}, {}", text(context, layer), r(t.foam_r))));
+            }
+            _ => {
+                m.outline(ring, thin);
+                words.push((at, text(context, layer)));
+            }
+        }
+        x = to;
+    }
+    if t.furring {
+        let blocked = match t.blocked {
+            Some(Value::Yes) => "fireblocking: at the top, and along the wall at most every 10 ft",
+            _ => "fireblocking at the top and along the wall: to be shown by the builder",
+        };
+        words.push((f.at(start, joists - Len::inches(4)), blocked.to_owned()));
+    }
+    if let Some(value) = t.retarder {
+        words
+            .push((f.at(x, joists / 2), format!("vapour retarder: {}", value.say(context.system))));
+    }
+}
+
+fn text(context: &Context<'_>, layer: &Layer) -> String {
+    format!("{} {}", context.system.inches(layer.thickness, Precision::Tape), layer.material.word())
+}
+
+fn r(value: Option<Value>) -> String {
+    match value {
+        Some(Value::Number(n)) => format!("R-{n}"),
+        _ => "R not stated".to_owned(),
+    }
+}
+
+fn stud(context: &Context<'_>, t: &WallType, layer: &Layer) -> String {
+    let inches = |len| context.system.inches(len, Precision::Tape);
+    let mut text = format!("{} studs at {}", inches(layer.thickness), inches(t.spacing));
+    match t.cavity_r {
+        Some(Value::Number(0)) => text.push_str(", cavity empty"),
+        Some(_) => text.push_str(&format!(", cavity {}", r(t.cavity_r))),
+        None if t.furring => text.push_str(", cavity R not stated"),
+        None => {}
+    }
+    text
+}
+
+/// The clear height, finished floor to ceiling, beside the section.
+fn figures(context: &Context<'_>, f: &Frame, (x, low, high): (Len, Len, Len), m: &mut Marks) {
+    let (a, b) = (f.at(x, low).by(12.0, 0.0), f.at(x, high).by(12.0, 0.0));
+    let stroke = Stroke::solid(Tone::Ink, 0.5);
+    m.line(vec![a, b], stroke);
+    m.segments(
+        [a, b].map(|p| (p.by(-2.5, 2.5), p.by(2.5, -2.5))).to_vec(),
+        Stroke::solid(Tone::Ink, 0.9),
+    );
+    let text = context.system.len(high - low, Precision::Floor);
+    m.text(TextMark::new(a.towards(b, 0.5).by(-5.5, 0.0), text, SMALL, Tone::Ink).angle(90.0));
+}
+
+/// Words in a column, each with a line to what it names; from top to bottom as what they name.
+fn leaders(words: &mut Vec<(P, String)>, x: f32, cell: Area, m: &mut Marks) {
+    words.retain(|(_, text)| !text.is_empty());
+    words.sort_by(|a, b| a.0.y.total_cmp(&b.0.y));
+    let width = cell.right - x - 6.0;
+    let blocks: Vec<(P, Vec<String>)> =
+        words.iter().map(|(at, text)| (*at, wrap(text, BODY, Style::Plain, width))).collect();
+    let height = |lines: &[String]| lines.len() as f32 * BODY * LEADING + 5.0;
+    let mut places: Vec<f32> = Vec::new();
+    let mut y = cell.top;
+    for (at, lines) in &blocks {
+        y = y.max(at.y - BODY);
+        places.push(y);
+        y += height(lines);
+    }
+    // What ran out below is pushed up again.
+    let mut end = cell.bottom;
+    for (place, (_, lines)) in places.iter_mut().zip(&blocks).rev() {
+        *place = place.min(end - height(lines));
+        end = *place;
+    }
+    for ((at, lines), y) in blocks.iter().zip(places) {
+        let first = P::new(x, y + BODY / 2.0);
+        m.line(
+            vec![*at, first.by(-10.0, 0.0), first.by(-2.0, 0.0)],
+            Stroke::solid(Tone::SoftInk, 0.4),
+        );
+        m.circle(*at, 1.2, Some(Tone::Ink), None);
+        for (i, line) in lines.iter().enumerate() {
+            write(m, first.by(0.0, i as f32 * BODY * LEADING), line, BODY, Style::Plain);
+        }
+    }
+}

@@ -1,0 +1,114 @@
+//! A legend: samples of what is drawn, each with its word.
+
+use std::collections::BTreeSet;
+
+use drawing::{Marks, P, Slope, Stroke, Style, Tone, hatch};
+use plan::element::ServiceKind;
+use plan::{Body, State};
+use space::Facts;
+
+use crate::paper::Area;
+use crate::type_set::{BODY, HEAD, LEADING, wrap, write};
+
+/// A sample.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(crate) enum Sample {
+    Foundation,
+    Existing,
+    New,
+    Removed,
+    Overhead,
+    Glyph(ServiceKind),
+    /// A word alone: an abbreviation.
+    None,
+}
+
+/// A sample with its word.
+pub(crate) type Entry = (Sample, String);
+
+/// What a drawing of these facts shows, each kind once.
+pub(crate) fn of(facts: &Facts) -> Vec<Entry> {
+    let elements = || facts.plan.elements().iter();
+    let mut all: Vec<Entry> = Vec::new();
+    let wall = |b: &Body| matches!(b, Body::Partition(_) | Body::Furring(_));
+    let any = |test: &dyn Fn(&plan::Element) -> bool| elements().any(test);
+    if any(&|e| matches!(e.body, Body::Shell(_))) {
+        all.push((Sample::Foundation, "foundation wall, existing".to_owned()));
+    }
+    if any(&|e| e.state == State::Existing && wall(&e.body)) {
+        all.push((Sample::Existing, "existing framed wall".to_owned()));
+    }
+    if any(&|e| e.state == State::New && wall(&e.body)) {
+        all.push((Sample::New, "new framed wall".to_owned()));
+    }
+    if any(&|e| e.state == State::Removed) {
+        all.push((Sample::Removed, "to be removed".to_owned()));
+    }
+    let overheads: BTreeSet<&str> = elements()
+        .filter(|e| e.stands())
+        .filter_map(|e| match &e.body {
+            Body::Overhead(o) => Some(o.kind.word()),
+            _ => None,
+        })
+        .collect();
+    if !overheads.is_empty() {
+        let words = overheads.into_iter().collect::<Vec<_>>().join(", ");
+        all.push((Sample::Overhead, format!("overhead: {words}")));
+    }
+    let kinds: BTreeSet<(&str, usize)> = elements()
+        .filter(|e| e.stands())
+        .filter_map(|e| match &e.body {
+            Body::Service(s) => {
+                let place = ServiceKind::ALL.iter().position(|k| *k == s.kind)?;
+                Some((s.kind.word(), place))
+            }
+            _ => None,
+        })
+        .collect();
+    all.extend(
+        kinds.into_iter().map(|(word, i)| (Sample::Glyph(ServiceKind::ALL[i]), word.to_owned())),
+    );
+    all
+}
+
+/// Draws entries down a column; gives the height that was used.
+pub(crate) fn column(title: &str, entries: &[Entry], area: Area, marks: &mut Marks) -> f32 {
+    if entries.is_empty() {
+        return 0.0;
+    }
+    let mut y = area.top + HEAD / 2.0;
+    marks.group("legend", |m| {
+        write(m, P::new(area.left, y), title, HEAD, Style::Bold);
+        y += HEAD * LEADING + 3.0;
+        for (sample, word) in entries {
+            let left = if *sample == Sample::None { 0.0 } else { 34.0 };
+            let lines = wrap(word, BODY, Style::Plain, area.width() - left);
+            let height = (lines.len() as f32 * BODY * LEADING).max(15.0);
+            draw_sample(*sample, P::new(area.left + 13.0, y + 2.0), m);
+            for (i, line) in lines.iter().enumerate() {
+                let at = P::new(area.left + left, y + 2.0 + i as f32 * BODY * LEADING);
+                write(m, at, line, BODY, Style::Plain);
+            }
+            y += height;
+        }
+    });
+    y - area.top
+}
+
+fn draw_sample(sample: Sample, at: P, m: &mut Marks) {
+    let ring =
+        |h: f32| [at.by(-13.0, -h), at.by(13.0, -h), at.by(13.0, h), at.by(-13.0, h)].to_vec();
+    match sample {
+        Sample::Foundation => m.fill(ring(4.0), Tone::Shell),
+        Sample::Existing => m.outline(ring(3.0), Stroke::solid(Tone::Existing, 0.9)),
+        Sample::New => {
+            let ring = ring(3.0);
+            m.segments(hatch(&[&ring], Slope::Rising, 2.5, at), Stroke::solid(Tone::New, 0.4));
+            m.outline(ring, Stroke::solid(Tone::New, 1.0));
+        }
+        Sample::Removed => m.outline(ring(3.0), Stroke::dashed(Tone::Removed, 0.8, 4.0, 2.5)),
+        Sample::Overhead => m.outline(ring(4.0), Stroke::dashed(Tone::Overhead, 0.8, 6.0, 3.0)),
+        Sample::Glyph(kind) => m.append(depict::glyph(kind, at, 11.0)),
+        Sample::None => {}
+    }
+}

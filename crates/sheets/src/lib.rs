@@ -1,0 +1,23 @@
+//! The permit set: sheets to scale, drawn from the plan without redrawing, and what a permit desk asks of them.
+//!
+//! [`set`] is a pure function of a plan with its findings. A sheet is a list of marks in points (1/72 in), the same
+//! that the screen paints; files are written elsewhere. To add a kind of sheet, write its file in `kinds` and put one
+//! line into the list there.
+
+mod desk;
+mod flow;
+mod frame;
+mod kinds;
+mod legend;
+mod paper;
+mod plan_view;
+mod scale;
+mod set;
+mod strings;
+mod type_set;
+mod wall_types;
+
+pub use desk::{Answer, Answered, Department, Desk, Seen, department, departments};
+pub use paper::Paper;
+pub use scale::Scale;
+pub use set::{LeftOut, Options, Set, Sheet, Source, set};

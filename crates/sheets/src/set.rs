@@ -1,0 +1,150 @@
+//! All sheets of a plan.
+
+use drawing::Marks;
+use measure::System;
+use plan::Plan;
+use rules::{Book, Finding};
+use space::Facts;
+
+use crate::desk::{self, Desk};
+use crate::frame::{self, Title};
+use crate::kinds::{Context, KINDS, Kind, Listed, Made, cover};
+use crate::paper::Paper;
+
+/// What sheets are made from: a plan's facts, what was found in it, and the code in force.
+#[derive(Clone, Copy, Debug)]
+pub struct Source<'a> {
+    pub facts: &'a Facts,
+    pub findings: &'a [Finding],
+    pub book: &'a Book,
+}
+
+/// How they are made.
+#[derive(Clone, Debug, Default)]
+pub struct Options {
+    pub paper: Paper,
+    pub system: System,
+    /// The department whose list is checked: its code; the general list where none is named.
+    pub list: Option<String>,
+}
+
+/// One sheet.
+#[derive(Clone, Debug)]
+pub struct Sheet {
+    /// By discipline, as sets of drawings are numbered: `A-101`.
+    pub number: String,
+    /// The kind it is of: `proposed-plan`.
+    pub kind: &'static str,
+    pub title: String,
+    /// `1/4" = 1'-0"`, where the sheet is drawn to one.
+    pub scale: Option<&'static str>,
+    /// Width and height in points.
+    pub size: (f32, f32),
+    pub marks: Marks,
+}
+
+/// A sheet that is not made, because there is nothing to show.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct LeftOut {
+    pub title: &'static str,
+    pub why: String,
+}
+
+/// The sheets in order, what was left out, and what a desk will find.
+#[derive(Clone, Debug)]
+pub struct Set {
+    pub sheets: Vec<Sheet>,
+    pub left_out: Vec<LeftOut>,
+    pub desk: Desk,
+}
+
+impl Source<'_> {
+    pub(crate) fn plan(&self) -> &Plan {
+        &self.facts.plan
+    }
+
+    /// The code in force, as the title block says it.
+    pub(crate) fn code(&self) -> String {
+        let edition = self.book.edition().year();
+        format!("{edition} International Residential Code, {}", self.book.place())
+    }
+}
+
+/// A page before it has its number of how many.
+struct Page {
+    number: String,
+    kind: &'static Kind,
+    title: String,
+    scale: Option<&'static str>,
+    marks: Marks,
+}
+
+/// Makes the set.
+pub fn set(source: &Source<'_>, options: &Options) -> Set {
+    let area = frame::content(options.paper);
+    let mut context = Context {
+        source: *source,
+        system: options.system,
+        area,
+        index: Vec::new(),
+        left_out: Vec::new(),
+    };
+    let mut pages = Vec::new();
+    for kind in KINDS {
+        match (kind.make)(&context) {
+            Made::Nothing(why) => context.left_out.push(LeftOut { title: kind.title, why }),
+            Made::Drawn(made) => {
+                let several = made.len() > 1;
+                for (i, (marks, scale)) in made.into_iter().enumerate() {
+                    let title = match (several, i) {
+                        (true, 1..) => format!("{}, continued", kind.title),
+                        _ => kind.title.to_owned(),
+                    };
+                    let number = format!("{}-{}", kind.discipline, kind.first + i);
+                    pages.push(Page { number, kind, title, scale, marks });
+                }
+            }
+        }
+    }
+    let listed =
+        |p: &Page| Listed { number: p.number.clone(), title: p.title.clone(), kind: p.kind.slug };
+    context.index = pages.iter().map(listed).collect();
+    let desk = desk::check(&context, options.list.as_deref());
+    // The cover lists all the others, so it comes last and lies on top.
+    let covers = cover::pages(&context, options.paper, &desk);
+    let of = covers.len() + pages.len();
+    let covers = covers.into_iter().enumerate().map(|(i, marks)| Page {
+        number: format!("{}-00{}", cover::KIND.discipline, cover::KIND.first + i),
+        kind: &cover::KIND,
+        title: if i == 0 {
+            cover::KIND.title.to_owned()
+        } else {
+            format!("{}, continued", cover::KIND.title)
+        },
+        scale: None,
+        marks,
+    });
+    let sheets = covers.chain(pages).map(|page| sheet(page, of, source, options)).collect();
+    Set { sheets, left_out: context.left_out, desk }
+}
+
+fn sheet(page: Page, of: usize, source: &Source<'_>, options: &Options) -> Sheet {
+    let mut marks = page.marks;
+    let code = source.code();
+    let title = Title {
+        number: page.number.clone(),
+        of,
+        title: &page.title,
+        scale: page.scale,
+        code: &code,
+    };
+    frame::draw(options.paper, source.plan(), &title, &mut marks);
+    Sheet {
+        number: page.number,
+        kind: page.kind.slug,
+        title: page.title,
+        scale: page.scale,
+        size: options.paper.size(),
+        marks,
+    }
+}
