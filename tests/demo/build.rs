@@ -4,7 +4,7 @@ use geometry::{Facing, Pt};
 use measure::Len;
 use plan::detail::{Detail, Value};
 use plan::element::*;
-use plan::{Draft, Edit, Element, ElementId, Plan, Site, State};
+use plan::{Draft, Edit, Element, ElementId, Papers, Plan, Site, State};
 
 /// A plan being built.
 pub struct Build {
@@ -252,4 +252,17 @@ pub fn high_window() -> Window {
 /// The site of the scenario.
 pub fn site(title: &str) -> Site {
     Site { title: title.to_owned(), ..Site::default() }
+}
+
+/// What the sheets of a demo plan say: an invented house and its owner.
+pub fn papers(street: &str) -> Papers {
+    Papers {
+        address: format!("{street}, Fernhollow"),
+        parcel: "Block 7, lot 12".to_owned(),
+        owner: "R. Tannhill".to_owned(),
+        author: "R. Tannhill, owner".to_owned(),
+        date: "2026-11-25".to_owned(),
+        north: Some(20),
+        work: "A bedroom with its closet in the north-west corner of the basement; a new escape window.".to_owned(),
+    }
 }

@@ -3,12 +3,15 @@
 use geometry::Facing;
 use plan::detail::{Value, electrical, heat, opening, room, site as of_site, stair, wall};
 use plan::element::*;
-use plan::{Plan, State};
+use plan::{Plan, Site, State};
 
-use super::build::{Build, escape_window, high_window, site};
+use super::build::{Build, escape_window, high_window, papers, site};
 
 pub fn plan() -> Plan {
-    let mut b = Build::new(site("Basement at 14 Quarrystone Lane: bedroom"));
+    let mut b = Build::new(Site {
+        papers: papers("14 Quarrystone Lane"),
+        ..site("Basement at 14 Quarrystone Lane: bedroom")
+    });
     let [_south, _step, jog, east, north, west] = as_built(&mut b);
     b.window(State::New, north, 328, escape_window());
     b.window(State::Existing, north, 40, high_window());
@@ -48,6 +51,7 @@ fn stated(b: &mut Build) {
         (&heat::VENT, word("draft hood")),
         (&heat::INPUT, Value::Number(50_000)),
         (&wall::FIREBLOCKED, Value::Yes),
+        (&wall::VAPOUR_RETARDER, word("class III (paint)")),
         (&wall::FOAM_R, Value::Number(10)),
         (&wall::CAVITY_R, Value::Number(0)),
         (&wall::TREATED_PLATE, word("treated wood")),
@@ -83,6 +87,8 @@ fn devices(b: &mut Build) {
     }
     b.device(Light, (336, 1048), Facing::SOUTH);
     b.device(Switch, (480, 729), Facing::NORTH);
+    b.device(SupplyRegister, (150, 1200), Facing::SOUTH);
+    b.device(ReturnGrille, (663, 1200), Facing::WEST);
     b.device(SmokeAlarm, (336, 800), Facing::SOUTH);
     for (kind, at) in [(SmokeAlarm, (400, 600)), (CoAlarm, (480, 600)), (Light, (700, 400))] {
         b.device(kind, at, Facing::SOUTH);

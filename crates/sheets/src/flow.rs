@@ -100,7 +100,10 @@ fn rows(table: &Table, width: f32) -> Vec<Block> {
     let all: f32 = table.shares.iter().sum();
     let widths: Vec<f32> = table.shares.iter().map(|s| s / all * width).collect();
     let head = table.head.iter().map(|h| (*h).to_owned()).collect();
-    let mut blocks = vec![row(head, &widths, Style::Bold)];
+    let mut blocks = Vec::new();
+    if table.head.iter().any(|h| !h.is_empty()) {
+        blocks.push(row(head, &widths, Style::Bold));
+    }
     blocks.extend(table.rows.iter().map(|cells| row(cells.clone(), &widths, Style::Plain)));
     blocks
 }

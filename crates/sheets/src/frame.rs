@@ -142,7 +142,7 @@ fn sheet(m: &mut Marks, cell: Area, title: &Title<'_>) {
         write(m, P::new(cell.left, y), &line, HEAD, Style::Bold);
         y += HEAD * LEADING;
     }
-    let scale = format!("Scale: {}", title.scale.unwrap_or("none"));
+    let scale = title.scale.map_or("Not to scale".to_owned(), |s| format!("Scale: {s}"));
     write(m, P::new(cell.left, cell.bottom - 22.0), &scale, BODY, Style::Plain);
     let of = format!("of {} sheets", title.of);
     write(m, P::new(cell.left, cell.bottom - 9.0), &of, BODY, Style::Plain);

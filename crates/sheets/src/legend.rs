@@ -18,6 +18,7 @@ pub(crate) enum Sample {
     New,
     Removed,
     Overhead,
+    Column,
     Glyph(ServiceKind),
     /// A word alone: an abbreviation.
     None,
@@ -43,6 +44,9 @@ pub(crate) fn of(facts: &Facts) -> Vec<Entry> {
     }
     if any(&|e| e.state == State::Removed) {
         all.push((Sample::Removed, "to be removed".to_owned()));
+    }
+    if any(&|e| matches!(e.body, Body::Column(_))) {
+        all.push((Sample::Column, "post or column".to_owned()));
     }
     let overheads: BTreeSet<&str> = elements()
         .filter(|e| e.stands())
@@ -108,6 +112,10 @@ fn draw_sample(sample: Sample, at: P, m: &mut Marks) {
         }
         Sample::Removed => m.outline(ring(3.0), Stroke::dashed(Tone::Removed, 0.8, 4.0, 2.5)),
         Sample::Overhead => m.outline(ring(4.0), Stroke::dashed(Tone::Overhead, 0.8, 6.0, 3.0)),
+        Sample::Column => {
+            let ring = [at.by(-3.0, -3.0), at.by(3.0, -3.0), at.by(3.0, 3.0), at.by(-3.0, 3.0)];
+            m.fill(ring, Tone::Shell);
+        }
         Sample::Glyph(kind) => m.append(depict::glyph(kind, at, 11.0)),
         Sample::None => {}
     }

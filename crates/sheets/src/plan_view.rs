@@ -58,8 +58,12 @@ pub(crate) fn without(plan: &Plan, drop: impl Fn(&Element) -> bool) -> Arc<Facts
 /// Draws it in a box at the largest usual scale.
 pub(crate) fn draw(wanted: &Wanted<'_>, area: Area) -> (Marks, Scale) {
     let bounds = depict::extent(wanted.facts);
-    let margin = if wanted.strings { strings::DEPTH } else { 6.0 };
-    let room = area.cut(margin, margin, margin, margin + CAPTION);
+    let strings = match wanted.strings {
+        true => strings::strings(wanted.facts, wanted.system),
+        false => Vec::new(),
+    };
+    let [left, top, right, bottom] = strings::depths(&strings);
+    let room = area.cut(left, top, right, bottom + CAPTION);
     let size = |b: Bounds| {
         let (w, h) = (b.max.x.saturating_sub(b.min.x), b.max.y.saturating_sub(b.min.y));
         if b.is_empty() { (Len::UNIT, Len::UNIT) } else { (Len::from_units(w), Len::from_units(h)) }
@@ -67,16 +71,16 @@ pub(crate) fn draw(wanted: &Wanted<'_>, area: Area) -> (Marks, Scale) {
     let size = size(bounds);
     let scale = Scale::of_plan(wanted.system, size, (room.width(), room.height()));
     let per_unit = f64::from(scale.points_per_inch) / f64::from(Len::PER_INCH);
-    // The picture is as large as the plan with its margin, in the middle of the box.
-    let (w, h) = (scale.points(size.0) + 2.0 * margin, scale.points(size.1) + 2.0 * margin);
+    // The picture is as large as the plan with its strings, in the middle of the box.
+    let (w, h) = (scale.points(size.0) + left + right, scale.points(size.1) + top + bottom);
     let corner = P::new(
         (area.left + area.right - w) / 2.0,
         area.top + ((area.height() - CAPTION - h) / 2.0).max(0.0),
     );
-    let out = f64::from(margin) / per_unit;
+    let out = |points: f32| f64::from(points) / per_unit;
     let view = View {
         scale: per_unit * f64::from(FINER),
-        origin: (f64::from(bounds.min.x) - out, f64::from(bounds.max.y) + out),
+        origin: (f64::from(bounds.min.x) - out(left), f64::from(bounds.max.y) + out(top)),
         size: (w * FINER, h * FINER),
     };
     let show = Show {
@@ -97,9 +101,7 @@ pub(crate) fn draw(wanted: &Wanted<'_>, area: Area) -> (Marks, Scale) {
     let picture = depict::picture(&view, &scene);
     let mut marks = picture.marks.placed(1.0 / FINER, corner);
     let on_paper = OnPaper { view, corner };
-    if wanted.strings {
-        strings::draw(wanted.facts, wanted.system, &on_paper, &mut marks);
-    }
+    strings::draw(wanted.facts, &strings, wanted.system, &on_paper, &mut marks);
     caption(
         &mut marks,
         wanted.caption,

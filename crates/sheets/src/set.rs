@@ -85,6 +85,7 @@ pub fn set(source: &Source<'_>, options: &Options) -> Set {
     let mut context = Context {
         source: *source,
         system: options.system,
+        paper: options.paper,
         area,
         index: Vec::new(),
         left_out: Vec::new(),
@@ -106,12 +107,16 @@ pub fn set(source: &Source<'_>, options: &Options) -> Set {
             }
         }
     }
-    let listed =
-        |p: &Page| Listed { number: p.number.clone(), title: p.title.clone(), kind: p.kind.slug };
+    let listed = |p: &Page| Listed {
+        number: p.number.clone(),
+        title: p.title.clone(),
+        kind: p.kind.slug,
+        scale: p.scale,
+    };
     context.index = pages.iter().map(listed).collect();
     let desk = desk::check(&context, options.list.as_deref());
     // The cover lists all the others, so it comes last and lies on top.
-    let covers = cover::pages(&context, options.paper, &desk);
+    let covers = cover::pages(&context, &desk);
     let of = covers.len() + pages.len();
     let covers = covers.into_iter().enumerate().map(|(i, marks)| Page {
         number: format!("{}-00{}", cover::KIND.discipline, cover::KIND.first + i),

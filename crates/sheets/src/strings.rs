@@ -11,11 +11,12 @@ use space::{Facts, WallFacts, WallKind};
 use crate::plan_view::OnPaper;
 use crate::type_set::SMALL;
 
-/// From the plan to the outer edge of the strings, in points.
-pub(crate) const DEPTH: f32 = 84.0;
-/// From the plan to the first string, and from one to the next.
-const FIRST: f32 = 24.0;
-const STEP: f32 = 22.0;
+/// From the plan to the first string, from one to the next, and from the last to what stands beyond.
+const FIRST: f32 = 20.0;
+const STEP: f32 = 20.0;
+const LAST: f32 = 18.0;
+/// Where there is no string.
+const NONE: f32 = 6.0;
 
 /// A side of the drawing.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -91,6 +92,14 @@ pub(crate) fn strings(facts: &Facts, system: System) -> Vec<DimensionString> {
     strings
 }
 
+/// The room that strings take on the left, at the top, on the right and at the bottom, in points.
+pub(crate) fn depths(strings: &[DimensionString]) -> [f32; 4] {
+    [Edge::West, Edge::North, Edge::East, Edge::South].map(|edge| {
+        let rows = strings.iter().filter(|s| s.edge == edge).map(|s| s.row).max();
+        rows.map_or(NONE, |row| FIRST + STEP * row as f32 + LAST)
+    })
+}
+
 /// Whether a shell wall, which has the slab on its left, has its outer face on a side.
 fn faces(line: &Seg, edge: Edge) -> bool {
     let d = line.dir();
@@ -115,11 +124,17 @@ fn rounded(places: &[i32], from: i32, system: System) -> Vec<Len> {
     all
 }
 
-pub(crate) fn draw(facts: &Facts, system: System, paper: &OnPaper, marks: &mut Marks) {
+pub(crate) fn draw(
+    facts: &Facts,
+    strings: &[DimensionString],
+    system: System,
+    paper: &OnPaper,
+    marks: &mut Marks,
+) {
     let shell = facts.walls.iter().filter(|w| w.kind == WallKind::Shell);
     let all = shell.fold(Bounds::EMPTY, |all, w| all.union(Bounds::of(w.outline.iter().copied())));
     let outer = depict::extent(facts);
-    for string in strings(facts, system) {
+    for string in strings {
         let out = FIRST + STEP * string.row as f32;
         let (low, high) = (paper.at(outer.min), paper.at(outer.max));
         let place = |at: Len| {
@@ -132,7 +147,7 @@ pub(crate) fn draw(facts: &Facts, system: System, paper: &OnPaper, marks: &mut M
             }
         };
         marks.group(format!("string {:?} {}", string.edge, string.row), |m| {
-            one(&string, system, place, m);
+            one(string, system, place, m);
         });
     }
 }

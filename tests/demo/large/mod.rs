@@ -8,9 +8,9 @@ mod south;
 
 use plan::detail::{Value, opening, room, site as of_site, stair, wall};
 use plan::element::End;
-use plan::{ElementId, Plan};
+use plan::{ElementId, Plan, Site};
 
-use super::build::{Build, site};
+use super::build::{Build, papers, site};
 
 /// Width of a bay; there are nine from west to east, with a room on either side of the hall.
 const BAY: i32 = 132;
@@ -38,7 +38,10 @@ const CORNERS: [(i32, i32); 13] = [
 ];
 
 pub fn plan() -> Plan {
-    let mut b = Build::new(site("Lower level at 2 Quarrystone Lane"));
+    let mut b = Build::new(Site {
+        papers: papers("2 Quarrystone Lane"),
+        ..site("Lower level at 2 Quarrystone Lane")
+    });
     let walls = b.shell(&CORNERS, 10);
     for bay in 0..BAYS {
         north::room(&mut b, &outer_wall(&walls, bay, true));
@@ -48,6 +51,7 @@ pub fn plan() -> Plan {
     hall::add(&mut b);
     b.state_all(&wall::TREATED_PLATE, Value::Word("treated wood"));
     b.state_all(&wall::FIREBLOCKED, Value::Yes);
+    b.state_all(&wall::VAPOUR_RETARDER, Value::Word("class III (paint)"));
     b.state_all(&room::HEATED, Value::Yes);
     b.state_all(&opening::WELL_DRAIN, Value::Yes);
     b.state_all(&wall::FOAM_R, Value::Number(10));

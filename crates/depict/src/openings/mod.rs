@@ -44,7 +44,8 @@ pub(crate) fn draw(
             OpeningKind::Door(d) => door(canvas, element, d, opening, m),
             OpeningKind::Window(w) => window(canvas, element, w, opening, placer, m),
         });
-        if canvas.view.points_per_inch() >= SIZES_FROM {
+        if canvas.view.points_per_inch() >= SIZES_FROM || canvas.scene.name_of(element.id).is_some()
+        {
             labels.push(label(canvas, element, &body.kind, opening));
         }
     }

@@ -6,9 +6,10 @@ use plan::element::{DoorOperation, OpeningKind, OverheadKind, RoomUse, ServiceKi
 use plan::{Body, Element, State};
 use rules::Severity;
 
-use super::Answer;
 use super::lists::{Demand, Kind};
+use super::{Answer, Department};
 use crate::kinds::Context;
+use crate::paper::Paper;
 
 const PLAN: &str = "proposed-plan";
 const EXISTING: &str = "existing-plan";
@@ -23,8 +24,12 @@ const DRAW: &str = "Draw it on the plan.";
 const STATE: &str = "State it in the inspector of the element.";
 const SITE: &str = "Enter it in the site facts.";
 
-pub(super) fn answer(context: &Context<'_>, demand: &Demand) -> Answer {
-    let desk = At { context };
+pub(super) fn answer(
+    context: &Context<'_>,
+    department: Option<&Department>,
+    demand: &Demand,
+) -> Answer {
+    let desk = At { context, department };
     match demand.kind {
         Kind::Admin => Answer::Reminder,
         Kind::Rule => desk.rule(&demand.id),
@@ -34,6 +39,7 @@ pub(super) fn answer(context: &Context<'_>, demand: &Demand) -> Answer {
 
 struct At<'a> {
     context: &'a Context<'a>,
+    department: Option<&'a Department>,
 }
 
 impl At<'_> {
@@ -56,6 +62,14 @@ impl At<'_> {
     /// On the sheet where there is such a thing; else it doesn't apply.
     fn on_where(&self, kind: &str, there: bool, none: &'static str) -> Answer {
         if there { self.on(kind) } else { Answer::NothingSuch(none) }
+    }
+
+    /// Whether the department whose list is checked names sheets, and all are larger than the one in use.
+    fn too_small(&self) -> bool {
+        let area = |p: Paper| p.size().0 * p.size().1;
+        let named = self.department.map_or(&[][..], |d| &d.papers);
+        let named: Vec<Paper> = named.iter().filter_map(|w| Paper::from_word(w)).collect();
+        !named.is_empty() && named.iter().all(|p| area(*p) > area(self.context.paper))
     }
 
     fn standing(&self) -> impl Iterator<Item = &Element> {
@@ -307,8 +321,18 @@ impl At<'_> {
                 }
                 false => Answer::NothingSuch("no outside opening is new"),
             },
-            "to-scale" | "quarter-inch-scale" | "enough-detail" | "ink-straight-edge" => {
-                self.on(PLAN)
+            "to-scale" | "enough-detail" | "ink-straight-edge" => self.on(PLAN),
+            "quarter-inch-scale" => {
+                let plan = self.context.index.iter().find(|entry| entry.kind == PLAN);
+                let usual = plan.is_some_and(|entry| {
+                    entry.scale.is_some_and(|s| ["1/4\" = 1'-0\"", "1:50"].contains(&s))
+                });
+                self.on_if(
+                    PLAN,
+                    usual,
+                    "the plan is drawn smaller than that",
+                    "Choose a larger paper.",
+                )
             }
             "address-on-drawing" => {
                 let there = !papers.address.is_empty() || !papers.parcel.is_empty();
@@ -322,7 +346,14 @@ impl At<'_> {
                 true => Answer::Missing { what: "who drew the plan", enter: SITE },
                 false => self.cover(),
             },
-            "sheet-size" | "code-edition" | "legend-or-index" => self.cover(),
+            "sheet-size" => match self.too_small() {
+                true => Answer::Missing {
+                    what: "this department names a larger sheet",
+                    enter: "Choose a larger paper.",
+                },
+                false => self.cover(),
+            },
+            "code-edition" | "legend-or-index" => self.cover(),
             "one-sheet" => Answer::Elsewhere(
                 "choose a larger paper and paste the sheets up, or ask whether several will do",
             ),

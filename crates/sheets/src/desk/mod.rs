@@ -139,7 +139,7 @@ pub(crate) fn check(context: &Context<'_>, code: Option<&str>) -> Desk {
             id: &demand.id,
             words: &demand.words,
             group: demand.group.word(),
-            answer: answers::answer(context, demand),
+            answer: answers::answer(context, department, demand),
             asked_by: demand.asked_by.len(),
         })
         .collect();

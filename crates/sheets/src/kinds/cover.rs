@@ -22,9 +22,9 @@ pub(crate) const KIND: Kind = Kind {
 /// The space that one department asks to be left free: 3.75 x 5.75 in, top right.
 const STAMP: (f32, f32) = (3.75 * INCH, 5.75 * INCH);
 
-pub(crate) fn pages(context: &Context<'_>, paper: Paper, desk: &Desk) -> Vec<Marks> {
+pub(crate) fn pages(context: &Context<'_>, desk: &Desk) -> Vec<Marks> {
     let area = context.area;
-    let small = matches!(paper, Paper::Letter | Paper::A4);
+    let small = matches!(context.paper, Paper::Letter | Paper::A4);
     // On a letter sheet the stamp is as high as the sheet lets it be.
     let stamp = (STAMP.0.min(area.width() / 3.4), STAMP.1.min(area.height() * 0.6));
     let site = &context.source.plan().site;
@@ -39,7 +39,7 @@ pub(crate) fn pages(context: &Context<'_>, paper: Paper, desk: &Desk) -> Vec<Mar
     }
     let text = Area { top: y, right: area.right - stamp.0 - 24.0, ..area };
     let columns = if small { 1 } else { 2 };
-    let mut pages = flow::pages(&pieces(context, paper, desk), text, columns);
+    let mut pages = flow::pages(&pieces(context, desk), text, columns);
     if let Some(first) = pages.first_mut() {
         first.append(top);
         stamps(first, area, stamp);
@@ -85,7 +85,7 @@ fn stamps(m: &mut Marks, area: Area, (width, height): (f32, f32)) {
     });
 }
 
-fn pieces(context: &Context<'_>, paper: Paper, desk: &Desk) -> Vec<Piece> {
+fn pieces(context: &Context<'_>, desk: &Desk) -> Vec<Piece> {
     let mut pieces = Vec::new();
     project(context, &mut pieces);
     areas(context, &mut pieces);
@@ -103,7 +103,7 @@ fn pieces(context: &Context<'_>, paper: Paper, desk: &Desk) -> Vec<Piece> {
         "Solid black: foundation walls. Hatched: new walls. Open outline: existing walls. Dashes: what is removed, or hangs overhead.".to_owned(),
         "P and U: types of new walls, with a section each. D and N: doors and windows of the tables.".to_owned(),
         "A room's label gives its use, net area, clear size between finished faces, and ceiling height.".to_owned(),
-        format!("Made for {}. Print at 100 %; a bar on each sheet is 1 in long when printed right.", paper.name()),
+        format!("Made for {}. Print at 100 %; a bar on each sheet is 1 in long when printed right.", context.paper.name()),
     ] {
         pieces.push(Piece::Point(text));
     }

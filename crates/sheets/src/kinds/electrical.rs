@@ -1,8 +1,12 @@
 //! Electrical plan.
 
+use std::collections::BTreeSet;
+
 use depict::Show;
+use measure::{Len, Precision};
 use plan::element::ServiceKind;
 use plan::{Body, Element, State};
+use space::Facts;
 
 use super::plans::{self, PlanSheet};
 use super::{Context, Kind, Made};
@@ -51,7 +55,7 @@ fn make(context: &Context<'_>) -> Made {
         caption: "Receptacles, lights, switches, alarms and the panel",
         legend: legend::of(&facts),
         remarks: vec![
-            "Smoke and carbon monoxide alarms: wired, with battery, sounding together, unless stated otherwise. Heights are to the finished floor: see the tables.".to_owned(),
+            "Smoke and carbon monoxide alarms: wired, with battery, sounding together, unless stated otherwise. ".to_owned() + &heights(context, &facts),
             "Circuits, sizes of wire and protection are the electrician's plan under the electrical permit.".to_owned(),
         ],
     };
@@ -61,4 +65,23 @@ fn make(context: &Context<'_>) -> Made {
 /// What is on every plan.
 fn structure(body: &Body) -> bool {
     !matches!(body, Body::Service(_) | Body::Overhead(_) | Body::Furnishing(_))
+}
+
+/// How high outlets and switches are above the finished floor.
+fn heights(context: &Context<'_>, facts: &Facts) -> String {
+    let floor = facts.plan.site.floor_build;
+    let of = |kind: ServiceKind, word: &str| {
+        let points = facts.plan.elements().iter().filter_map(|e| match &e.body {
+            Body::Service(s) if s.kind == kind => Some(s.bottom - floor),
+            _ => None,
+        });
+        let heights: BTreeSet<Len> = points.collect();
+        let heights: Vec<String> =
+            heights.iter().map(|h| context.system.inches(*h, Precision::Tape)).collect();
+        match heights.is_empty() {
+            true => String::new(),
+            false => format!(" Bottom of {word} above the finished floor: {}.", heights.join(", ")),
+        }
+    };
+    of(ServiceKind::Receptacle, "receptacles") + &of(ServiceKind::Switch, "switches")
 }

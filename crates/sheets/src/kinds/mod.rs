@@ -15,7 +15,7 @@ mod walls;
 use drawing::Marks;
 use measure::System;
 
-use crate::paper::Area;
+use crate::paper::{Area, Paper};
 use crate::set::{LeftOut, Source};
 
 /// What a kind of sheet may look at.
@@ -23,6 +23,7 @@ use crate::set::{LeftOut, Source};
 pub(crate) struct Context<'a> {
     pub source: Source<'a>,
     pub system: System,
+    pub paper: Paper,
     /// The box to fill.
     pub area: Area,
     /// The sheets after the cover; empty while they are made.
@@ -36,6 +37,7 @@ pub(crate) struct Listed {
     pub number: String,
     pub title: String,
     pub kind: &'static str,
+    pub scale: Option<&'static str>,
 }
 
 /// The pages of a kind with the scale of each, or why there is none.

@@ -58,10 +58,10 @@ pub(super) fn draw(context: &Context<'_>, sheet: &PlanSheet<'_>) -> (Marks, Opti
 /// A graphic bar: it tells the scale also of a copy that was made smaller.
 fn bar(system: System, scale: Scale, at: P, m: &mut Marks) {
     let (unit, word, most) = match system {
-        System::Imperial => (Len::feet_inches(1, 0), "ft", 8),
+        System::Imperial => (Len::feet_inches(1, 0), "ft", 6),
         System::Metric => (Len::from_units(320_000), "m", 3),
     };
-    let step = if most == 8 { 2 } else { 1 };
+    let step = if system == System::Imperial { 2 } else { 1 };
     m.group("graphic bar", |m| {
         for i in (0..most).step_by(step) {
             let x = |n: usize| at.x + scale.points(unit) * n as f32;

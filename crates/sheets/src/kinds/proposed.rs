@@ -5,6 +5,7 @@ use plan::element::ServiceKind;
 use plan::{Body, Element, State};
 
 use super::plans::{self, PlanSheet};
+use super::tables::escape;
 use super::{Context, Kind, Made};
 use crate::wall_types::{self, WallType};
 use crate::{legend, plan_view};
@@ -38,7 +39,10 @@ fn make(context: &Context<'_>) -> Made {
     let types = wall_types::of(&facts);
     let mut named = WallType::names(&types);
     let openings = facts.plan.elements().iter().filter(|e| matches!(e.body, Body::Opening(_)));
-    named.extend(openings.map(|e| (e.id, e.name())));
+    named.extend(openings.map(|e| {
+        let escape = facts.opening(e.id).is_some_and(|o| escape(context, e, o) == "yes");
+        (e.id, if escape { format!("{} escape", e.name()) } else { e.name() })
+    }));
     let mut legend = legend::of(&facts);
     let word = |t: &WallType| format!("{}: {}", t.name, t.build_up(context.system));
     legend.extend(types.iter().map(|t| (legend::Sample::None, word(t))));

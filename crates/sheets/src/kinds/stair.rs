@@ -1,6 +1,6 @@
 //! Stairs from the side: rise, run, headroom.
 
-use drawing::{Marks, P, Slope, Stroke, Style, TextMark, Tone, hatch};
+use drawing::{Anchor, Marks, P, Slope, Stroke, Style, TextMark, Tone, hatch};
 use measure::{Len, Precision};
 use plan::detail::Detail;
 use plan::detail::stair::{
@@ -44,7 +44,7 @@ fn one(context: &Context<'_>, element: &Element, stair: &Stair) -> (Marks, Optio
     let origin = P::new(area.left + 40.0, area.bottom - 48.0);
     marks.group(element.name(), |m| profile(context, stair, scale, origin, rise, m));
     words(context, element, stair, Area { left: area.right - WORDS, ..area }, &mut marks);
-    let middle = area.left + (area.width() - WORDS) / 2.0;
+    let middle = origin.x + scale.points(size.0) / 2.0;
     let name = format!("Stair {}", element.name());
     caption(&mut marks, &name, Some(scale), P::new(middle, area.bottom - 20.0));
     (marks, Some(scale.word))
@@ -105,7 +105,10 @@ fn measure(m: &mut Marks, a: P, b: P, text: &str) {
     );
     let upright = (a.x - b.x).abs() < (a.y - b.y).abs();
     let at = a.towards(b, 0.5);
-    let mark = if upright {
+    let short = a.distance(b) < drawing::text_width(text, SMALL, Style::Plain) + 4.0;
+    let mark = if upright && short {
+        TextMark::new(at.by(-5.0, 0.0), text, SMALL, Tone::Ink).anchor(Anchor::End)
+    } else if upright {
         TextMark::new(at.by(-6.0, 0.0), text, SMALL, Tone::Ink).angle(90.0)
     } else {
         TextMark::new(at.by(0.0, -6.0), text, SMALL, Tone::Ink)

@@ -216,7 +216,11 @@ fn window_row(
 }
 
 /// Whether a room's way out rests on the window, by the rules.
-fn escape(context: &Context<'_>, element: &Element, facts: &OpeningFacts) -> &'static str {
+pub(super) fn escape(
+    context: &Context<'_>,
+    element: &Element,
+    facts: &OpeningFacts,
+) -> &'static str {
     let about = |f: &&rules::Finding| {
         f.elements.contains(&element.id)
             && rules::rule(f.rule).is_some_and(|r| r.group == rules::Group::WayOut)

@@ -22,7 +22,7 @@ pub(crate) const KIND: Kind = Kind {
 };
 
 /// Width that a section takes with its words.
-const CELL: f32 = 230.0;
+const CELL: f32 = 250.0;
 const SLAB: Len = Len::inches(4);
 const JOIST: Len = Len::sixty_fourths(9 * 64 + 16);
 const PLATE: Len = Len::sixty_fourths(96);
@@ -36,7 +36,7 @@ fn make(context: &Context<'_>) -> Made {
     }
     let area = context.area;
     let height = context.source.plan().site.joist_underside + SLAB + JOIST + Len::inches(6);
-    let room = (CELL / 3.0, area.height() - 40.0);
+    let room = (CELL * 0.42, area.height() - 60.0);
     let scale = Scale::of_section(context.system, (Len::inches(20), height), room);
     let columns = ((area.width() / CELL).floor() as usize).max(1);
     let mut pages = Vec::new();
@@ -71,7 +71,8 @@ impl Frame {
 fn section(context: &Context<'_>, t: &WallType, scale: Scale, cell: Area, m: &mut Marks) {
     let site = &context.source.plan().site;
     let (joists, zero) = (site.joist_underside, Len::ZERO);
-    let bottom = cell.bottom - 40.0;
+    let high = joists + SLAB + JOIST + Len::inches(6);
+    let bottom = (cell.top + 14.0 + scale.points(high)).min(cell.bottom - 40.0);
     let f = Frame { origin: P::new(cell.left + 22.0, bottom - scale.points(SLAB) - 6.0), scale };
     let ink = Stroke::solid(Tone::Ink, 0.9);
     let thin = Stroke::solid(Tone::Ink, 0.5);
