@@ -15,6 +15,7 @@ use super::files::Pending;
 use super::looking::Preview;
 use super::moving::{Moving, Smallest};
 use super::remedies::Remedies;
+use super::sheeting::Sheeting;
 use super::timing::Timing;
 use super::view::{FindingKey, Listed, View};
 use super::{inspector, panes, theme, told};
@@ -49,6 +50,7 @@ pub struct App {
     pub(super) remedies: Remedies,
     moving: Moving,
     smallest: Smallest,
+    sheeting: Sheeting,
     pub(super) autosave: Autosave,
     /// What the last command has to say.
     pub(super) notice: Option<String>,
@@ -82,6 +84,7 @@ impl App {
             remedies: Remedies::default(),
             moving: Moving::default(),
             smallest: Smallest::default(),
+            sheeting: Sheeting::default(),
             autosave: if start.autosave { Autosave::start() } else { Autosave::none() },
             notice: None,
             closing: false,
@@ -160,6 +163,11 @@ impl App {
         let (undo, redo) = (now.undo.map(str::to_owned), now.redo.map(str::to_owned));
         let now = Now { undo: undo.as_deref(), redo: redo.as_deref(), ..now };
         self.look_for_room(ui.ctx());
+        if self.view.listed == Listed::Sheets {
+            self.view.wanted.system = self.document.session.system();
+            self.sheeting.tend(ui.ctx(), &checked, &self.view.wanted);
+        }
+        let set = self.sheeting.set();
         let mut cx = Cx {
             session: &mut self.document.session,
             checked: &checked,
@@ -187,7 +195,7 @@ impl App {
         let right = Panel::right("findings").frame(pane(10, 6));
         right.default_size(336.0).size_range(280.0..=460.0).show(ui, |ui| {
             ui.take_available_space();
-            wanted = right_pane(ui, &mut cx, &self.remedies);
+            wanted = right_pane(ui, &mut cx, &self.remedies, set.as_ref());
         });
         CentralPanel::no_frame().show(ui, |ui| {
             let busy = !self.dialogs.is_empty();
@@ -197,6 +205,16 @@ impl App {
         self.dialogs(ui.ctx());
         self.run(ui.ctx(), acts);
         self.apply_look(ui.ctx());
+    }
+
+    /// Asks where the sheets of the plan as it is now are to be written.
+    pub(super) fn export_sheets(&mut self) {
+        let checked = self.document.session.checked();
+        self.view.wanted.system = self.document.session.system();
+        let set = Sheeting::fresh(&checked, &self.view.wanted);
+        let site = checked.facts.plan.site.clone();
+        let export = super::dialogs::Export::of(set, site, self.document.path());
+        self.dialogs.push(Dialog::Export(Box::new(export)));
     }
 
     /// Looks where the selected element may go, and lets a drag stick to its limits.
@@ -246,7 +264,12 @@ impl App {
 }
 
 /// Findings above, inspector below; each with a scroll area of its own.
-fn right_pane(ui: &mut Ui, cx: &mut Cx<'_>, remedies: &Remedies) -> Vec<FindingKey> {
+fn right_pane(
+    ui: &mut Ui,
+    cx: &mut Cx<'_>,
+    remedies: &Remedies,
+    set: Option<&std::sync::Arc<sheets::Set>>,
+) -> Vec<FindingKey> {
     let mut wanted = Vec::new();
     let height = ui.available_height();
     let inspector = Panel::bottom("inspector")
@@ -266,6 +289,7 @@ fn right_pane(ui: &mut Ui, cx: &mut Cx<'_>, remedies: &Remedies) -> Vec<FindingK
             (Listed::Findings, format!("Findings ({open})")),
             (Listed::Ways, "Ways in".to_owned()),
             (Listed::Headroom, "Headroom".to_owned()),
+            (Listed::Sheets, "Sheets".to_owned()),
         ] {
             let chosen = cx.view.listed == listed;
             let text = egui::RichText::new(word).font(theme::bold(theme::BODY + 1.0));
@@ -280,6 +304,7 @@ fn right_pane(ui: &mut Ui, cx: &mut Cx<'_>, remedies: &Remedies) -> Vec<FindingK
             Listed::Findings => wanted = panes::findings::show(ui, cx, remedies),
             Listed::Ways => panes::ways::show(ui, cx),
             Listed::Headroom => panes::headroom::show(ui, cx),
+            Listed::Sheets => panes::sheets::show(ui, cx, set),
         }
         ui.add_space(8.0);
     });

@@ -45,6 +45,8 @@ pub enum Command {
     NextFinding,
     Rules,
     Carry,
+    Sheets,
+    ExportSheets,
     Keys,
     Cautions,
     About,
@@ -155,6 +157,13 @@ pub const TABLE: &[Row] = &[
         "Save under another name…",
         key(CTRL_SHIFT, Key::S),
         "Saves the plan in another file.",
+    ),
+    row(
+        C::ExportSheets,
+        M::File,
+        "Export the sheets…",
+        None,
+        "Writes the permit set as PDF, SVG or pictures.",
     ),
     row(
         C::Quit,
@@ -321,6 +330,13 @@ pub const TABLE: &[Row] = &[
         "Carry a thing in…",
         None,
         "Tells to which rooms a heater, a sofa or a board gets from where people come in.",
+    ),
+    row(
+        C::Sheets,
+        M::Plan,
+        "Permit sheets",
+        None,
+        "Shows the sheets of the permit set, and what a permit desk asks of them.",
     ),
     row(
         C::NextFinding,

@@ -21,6 +21,7 @@ mod remedies;
 mod run;
 mod sample;
 mod saving;
+mod sheeting;
 mod start;
 mod theme;
 mod timing;

@@ -168,6 +168,8 @@ impl App {
                 let facts = session.checked().facts;
                 self.dialogs.push(Dialog::Carry(Box::new(Carrying::of(&facts))));
             }
+            Command::Sheets => self.view.listed = super::view::Listed::Sheets,
+            Command::ExportSheets => self.export_sheets(),
             Command::Rules => {
                 let picked = self.view.picked.as_ref().map(|key| key.rule);
                 self.dialogs.push(Dialog::Rules(Box::new(RuleBook::at(picked))));

@@ -8,6 +8,7 @@ use plan::ElementId;
 use rules::Finding;
 use space::ways::Target;
 
+use super::sheeting::Wanted;
 use super::theme::Look;
 
 /// A kind of thing that can be left out of the picture.
@@ -46,6 +47,7 @@ pub enum Listed {
     Findings,
     Ways,
     Headroom,
+    Sheets,
 }
 
 /// Names a finding from one check to the next.
@@ -88,6 +90,9 @@ pub struct View {
     /// The way under the pointer in the list, and the one that was clicked last.
     pub lit_way: Option<Target>,
     pub picked_way: Option<Target>,
+    /// What the permit set is made for, and the sheet that is looked at.
+    pub wanted: Wanted,
+    pub sheet: usize,
     /// The pointer is over the rows of the room to move.
     pub shows_moving: bool,
     /// Where the pointer is on the plan.
@@ -108,6 +113,8 @@ impl Default for View {
             listed: Listed::default(),
             lit_way: None,
             picked_way: None,
+            wanted: Wanted::default(),
+            sheet: 0,
             shows_moving: false,
             pointer: None,
         }

@@ -229,7 +229,8 @@ pub(super) fn escape(
         context.source.findings.iter().filter(about).any(|f| f.severity == Severity::Correction);
     let room = |r: space::RoomIndex| &context.source.facts.rooms[r.0];
     let bedroom = facts.rooms().any(|r| room(r).room_use == plan::element::RoomUse::Bedroom);
-    match (bedroom, bad) {
+    let leads_out = facts.outside || element.body.letter() == "N";
+    match (bedroom && leads_out, bad) {
         (true, false) => "yes",
         (true, true) => "no, see the notes",
         (false, _) => "-",

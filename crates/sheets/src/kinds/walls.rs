@@ -21,8 +21,11 @@ pub(crate) const KIND: Kind = Kind {
     make,
 };
 
-/// Width that a section takes with its words.
-const CELL: f32 = 250.0;
+/// Width that a section takes with its words, by the sheet's.
+fn cell_width(area: Area) -> f32 {
+    (area.width() / 4.0).clamp(236.0, 420.0)
+}
+
 const SLAB: Len = Len::inches(4);
 const JOIST: Len = Len::sixty_fourths(9 * 64 + 16);
 const PLATE: Len = Len::sixty_fourths(96);
@@ -36,15 +39,16 @@ fn make(context: &Context<'_>) -> Made {
     }
     let area = context.area;
     let height = context.source.plan().site.joist_underside + SLAB + JOIST + Len::inches(6);
-    let room = (CELL * 0.42, area.height() - 60.0);
+    let cell = cell_width(area);
+    let room = (cell * 0.42, area.height() - 60.0);
     let scale = Scale::of_section(context.system, (Len::inches(20), height), room);
-    let columns = ((area.width() / CELL).floor() as usize).max(1);
+    let columns = ((area.width() / cell).floor() as usize).max(1);
     let mut pages = Vec::new();
     for group in types.chunks(columns) {
         let mut marks = Marks::new();
         for (i, t) in group.iter().enumerate() {
-            let left = area.left + CELL * i as f32;
-            let cell = Area { left, right: left + CELL, ..area };
+            let left = area.left + cell * i as f32;
+            let cell = Area { left, right: left + cell, ..area };
             marks.group(format!("section {}", t.name), |m| section(context, t, scale, cell, m));
         }
         pages.push((marks, Some(scale.word)));

@@ -4,10 +4,12 @@ mod amendments;
 mod ask;
 mod carrying;
 mod compare;
+mod export;
 mod help;
 mod path;
 mod recovery;
 mod rule_book;
+mod sheet;
 mod site;
 
 use std::path::PathBuf;
@@ -23,7 +25,9 @@ use crate::store::Orphan;
 
 pub use carrying::Carrying;
 pub use compare::Compare;
+pub use export::Export;
 pub use rule_book::RuleBook;
+pub use sheet::SheetPage;
 pub use site::SiteForm;
 
 /// A dialog and what has been entered in it.
@@ -45,6 +49,8 @@ pub enum Dialog {
     Compare(Box<Compare>),
     Rules(Box<RuleBook>),
     Carry(Box<Carrying>),
+    Sheet(Box<SheetPage>),
+    Export(Box<Export>),
     SetAside {
         finding: FindingKey,
         title: String,
@@ -96,6 +102,7 @@ pub fn show(ctx: &Context, dialog: &mut Dialog, system: System, look: Look) -> O
     let width: f32 = match dialog {
         Dialog::Keys | Dialog::Compare(_) => 620.0,
         Dialog::Rules(_) => 820.0,
+        Dialog::Sheet(_) => f32::INFINITY,
         Dialog::Unsaved { .. } | Dialog::Replace { .. } => 380.0,
         _ => 470.0,
     };
@@ -109,6 +116,8 @@ pub fn show(ctx: &Context, dialog: &mut Dialog, system: System, look: Look) -> O
             Dialog::Recovery(orphans) => recovery::show(ui, orphans),
             Dialog::Site(form) => site::show(ui, form, system),
             Dialog::Compare(compare) => compare::show(ui, compare, system, look),
+            Dialog::Sheet(page) => sheet::show(ui, page),
+            Dialog::Export(export) => export::show(ui, export),
             Dialog::Carry(carrying) => carrying::show(ui, carrying, system, look),
             Dialog::Rules(book) => rule_book::show(ui, book, system, look),
             Dialog::SetAside { finding, title, reason } => {

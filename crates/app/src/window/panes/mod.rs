@@ -6,5 +6,6 @@ pub mod kit;
 pub mod layers;
 pub mod menu;
 pub mod options;
+pub mod sheets;
 pub mod status;
 pub mod ways;
