@@ -11,7 +11,7 @@ const MARGIN: f32 = INCH / 2.0;
 /// Height of the title block.
 const BLOCK: f32 = 74.0;
 /// Between the border and what is drawn.
-const INSIDE: f32 = 8.0;
+const INSIDE: f32 = 4.0;
 
 /// What the title block of one sheet says.
 pub(crate) struct Title<'a> {

@@ -75,28 +75,49 @@ pub(crate) fn of(facts: &Facts) -> Vec<Entry> {
     all
 }
 
-/// Draws entries down a column; gives the height that was used.
-pub(crate) fn column(title: &str, entries: &[Entry], area: Area, marks: &mut Marks) -> f32 {
-    if entries.is_empty() {
-        return 0.0;
-    }
+/// How high an entry is in a column of a width.
+fn height(entry: &Entry, width: f32) -> f32 {
+    (lines(entry, width).len() as f32 * BODY * LEADING).max(15.0)
+}
+
+/// From the left of the column to the words of an entry.
+fn indent(sample: Sample) -> f32 {
+    if sample == Sample::None { 0.0 } else { 34.0 }
+}
+
+fn lines((sample, word): &Entry, width: f32) -> Vec<String> {
+    wrap(word, BODY, Style::Plain, width - indent(*sample))
+}
+
+/// Draws entries down a column as far as they fit; gives how many did, and how far down they reach.
+pub(crate) fn column(
+    title: &str,
+    entries: &[Entry],
+    area: Area,
+    marks: &mut Marks,
+) -> (usize, f32) {
     let mut y = area.top + HEAD / 2.0;
+    let mut drawn = 0;
     marks.group("legend", |m| {
-        write(m, P::new(area.left, y), title, HEAD, Style::Bold);
-        y += HEAD * LEADING + 3.0;
-        for (sample, word) in entries {
-            let left = if *sample == Sample::None { 0.0 } else { 34.0 };
-            let lines = wrap(word, BODY, Style::Plain, area.width() - left);
-            let height = (lines.len() as f32 * BODY * LEADING).max(15.0);
-            draw_sample(*sample, P::new(area.left + 13.0, y + 2.0), m);
-            for (i, line) in lines.iter().enumerate() {
-                let at = P::new(area.left + left, y + 2.0 + i as f32 * BODY * LEADING);
+        if !title.is_empty() {
+            write(m, P::new(area.left, y), title, HEAD, Style::Bold);
+            y += HEAD * LEADING + 3.0;
+        }
+        for entry in entries {
+            let high = height(entry, area.width());
+            if y + high > area.bottom {
+                break;
+            }
+            draw_sample(entry.0, P::new(area.left + 13.0, y + 2.0), m);
+            for (i, line) in lines(entry, area.width()).iter().enumerate() {
+                let at = P::new(area.left + indent(entry.0), y + 2.0 + i as f32 * BODY * LEADING);
                 write(m, at, line, BODY, Style::Plain);
             }
-            y += height;
+            y += high;
+            drawn += 1;
         }
     });
-    y - area.top
+    (drawn, y)
 }
 
 fn draw_sample(sample: Sample, at: P, m: &mut Marks) {

@@ -18,7 +18,7 @@ use crate::type_set::{BODY, HEAD};
 const FINER: f32 = 1.4;
 
 /// Room for the caption below the drawing.
-const CAPTION: f32 = 26.0;
+const CAPTION: f32 = 22.0;
 
 /// What of a plan is drawn.
 pub(crate) struct Wanted<'a> {
@@ -101,12 +101,16 @@ pub(crate) fn draw(wanted: &Wanted<'_>, area: Area) -> (Marks, Scale) {
     let picture = depict::picture(&view, &scene);
     let mut marks = picture.marks.placed(1.0 / FINER, corner);
     let on_paper = OnPaper { view, corner };
-    strings::draw(wanted.facts, &strings, wanted.system, &on_paper, &mut marks);
+    let written = strings::draw(wanted.facts, &strings, wanted.system, &on_paper, &mut marks);
+    let name = match written {
+        true => wanted.caption.to_owned(),
+        false => format!("{} (some dimensions fit on larger paper only)", wanted.caption),
+    };
     caption(
         &mut marks,
-        wanted.caption,
+        &name,
         Some(scale),
-        P::new((area.left + area.right) / 2.0, corner.y + h + 10.0),
+        P::new((area.left + area.right) / 2.0, corner.y + h + 5.0),
     );
     (marks, scale)
 }

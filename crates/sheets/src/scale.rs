@@ -20,15 +20,29 @@ const fn metric(word: &'static str, to: f32) -> Scale {
 }
 
 /// Scales of plans, the usual one first: departments name 1/4" = 1'-0" and 1:50 for houses.
-const PLANS: [Scale; 5] = [
+const PLANS: [Scale; 11] = [
     imperial("1/4\" = 1'-0\"", 1.0, 4.0),
     imperial("3/16\" = 1'-0\"", 3.0, 16.0),
     imperial("1/8\" = 1'-0\"", 1.0, 8.0),
     imperial("3/32\" = 1'-0\"", 3.0, 32.0),
     imperial("1/16\" = 1'-0\"", 1.0, 16.0),
+    imperial("1\" = 20'", 1.0, 20.0),
+    imperial("1\" = 40'", 1.0, 40.0),
+    imperial("1\" = 100'", 1.0, 100.0),
+    imperial("1\" = 400'", 1.0, 400.0),
+    imperial("1\" = 1000'", 1.0, 1_000.0),
+    imperial("1\" = 4000'", 1.0, 4_000.0),
 ];
-const PLANS_METRIC: [Scale; 4] =
-    [metric("1:50", 50.0), metric("1:75", 75.0), metric("1:100", 100.0), metric("1:200", 200.0)];
+const PLANS_METRIC: [Scale; 8] = [
+    metric("1:50", 50.0),
+    metric("1:75", 75.0),
+    metric("1:100", 100.0),
+    metric("1:200", 200.0),
+    metric("1:500", 500.0),
+    metric("1:2000", 2_000.0),
+    metric("1:10000", 10_000.0),
+    metric("1:50000", 50_000.0),
+];
 
 /// Scales of sections and details.
 const SECTIONS: [Scale; 5] = [
@@ -99,6 +113,12 @@ mod tests {
         let size = (Len::feet_inches(40, 0), Len::feet_inches(30, 0));
         assert_eq!(Scale::of_plan(System::Imperial, size, (719.0, 600.0)).word, "3/16\" = 1'-0\"");
         assert_eq!(Scale::of_plan(System::Imperial, size, (720.0, 540.0)).word, "1/4\" = 1'-0\"");
-        assert_eq!(Scale::of_plan(System::Imperial, size, (9.0, 9.0)).word, "1/16\" = 1'-0\"");
+        assert_eq!(Scale::of_plan(System::Imperial, size, (150.0, 150.0)).word, "1\" = 20'");
+        // The largest plan that can be drawn fits a small box at the last scale.
+        let all = (Len::COORD_LIMIT, Len::COORD_LIMIT);
+        for system in [System::Imperial, System::Metric] {
+            let room = (500.0, 300.0);
+            assert!(Scale::of_plan(system, all, room).fits(all, room));
+        }
     }
 }

@@ -3,7 +3,7 @@
 //! A string runs from one outer corner of the foundation to the other, so that its figures add up: every place is
 //! rounded once to what is written, and the figures are differences of rounded places.
 
-use drawing::{Anchor, Marks, P, Stroke, TextMark, Tone, text_width};
+use drawing::{Marks, P, Stroke, Style, TextMark, Tone, text_width};
 use geometry::{Bounds, Pt, Seg};
 use measure::{Len, Precision, System};
 use space::{Facts, WallFacts, WallKind};
@@ -124,16 +124,20 @@ fn rounded(places: &[i32], from: i32, system: System) -> Vec<Len> {
     all
 }
 
+/// Draws the strings; whether all were. One whose figures have no room at this scale is left out.
 pub(crate) fn draw(
     facts: &Facts,
     strings: &[DimensionString],
     system: System,
     paper: &OnPaper,
     marks: &mut Marks,
-) {
+) -> bool {
     let shell = facts.walls.iter().filter(|w| w.kind == WallKind::Shell);
     let all = shell.fold(Bounds::EMPTY, |all, w| all.union(Bounds::of(w.outline.iter().copied())));
     let outer = depict::extent(facts);
+    // No figure lies on a word of the plan either.
+    let mut all_written = true;
+    let mut placed: Vec<TextMark> = marks.texts().cloned().collect();
     for string in strings {
         let out = FIRST + STEP * string.row as f32;
         let (low, high) = (paper.at(outer.min), paper.at(outer.max));
@@ -146,13 +150,36 @@ pub(crate) fn draw(
                 Edge::East => P::new(high.x + out, paper.at(Pt::new(0, y)).y),
             }
         };
+        if !legible(string, system, &place) {
+            all_written = false;
+            continue;
+        }
         marks.group(format!("string {:?} {}", string.edge, string.row), |m| {
-            one(string, system, place, m);
+            one(string, system, place, &mut placed, m);
         });
     }
+    all_written
 }
 
-fn one(string: &DimensionString, system: System, place: impl Fn(Len) -> P, m: &mut Marks) {
+/// Whether the figures of a string have room in two rows along it.
+fn legible(string: &DimensionString, system: System, place: impl Fn(Len) -> P) -> bool {
+    let (Some(first), Some(last)) = (string.places.first(), string.places.last()) else {
+        return false;
+    };
+    let width = |pair: &[Len]| {
+        text_width(&system.len(pair[1] - pair[0], Precision::Tape), SMALL, Style::Plain) + 3.0
+    };
+    let figures: f32 = string.places.windows(2).map(width).sum();
+    figures <= 2.0 * place(*first).distance(place(*last))
+}
+
+fn one(
+    string: &DimensionString,
+    system: System,
+    place: impl Fn(Len) -> P,
+    placed: &mut Vec<TextMark>,
+    m: &mut Marks,
+) {
     let level = matches!(string.edge, Edge::South | Edge::North);
     let stroke = Stroke::solid(Tone::Ink, 0.5);
     let points: Vec<P> = string.places.iter().map(|p| place(*p)).collect();
@@ -170,32 +197,55 @@ fn one(string: &DimensionString, system: System, place: impl Fn(Len) -> P, m: &m
     let pointer =
         |p: &P| (p.by(-towards.0 * 3.0, -towards.1 * 3.0), p.by(towards.0 * 8.0, towards.1 * 8.0));
     m.segments(points.iter().map(pointer).collect(), stroke);
-    // Figures stand over their line; where one is too narrow for its figure, further out, then below the line.
-    let rows = [-5.5, -13.0, 5.5];
-    let mut taken: [f32; 3] = [f32::NEG_INFINITY; 3];
     for (pair, at) in string.places.windows(2).zip(points.windows(2)) {
         let text = system.len(pair[1] - pair[0], Precision::Tape);
-        let width = text_width(&text, SMALL, drawing::Style::Plain);
-        // Along the reading direction: to the right, or up.
-        let along = |p: &P| if level { p.x } else { -p.y };
-        let (a, b) = (along(&at[0]), along(&at[1]));
-        let middle = f32::midpoint(a, b);
-        let (from, to) = (middle - width / 2.0, middle + width / 2.0);
-        let fits = b - a >= width + 3.0;
-        let candidates: &[usize] = if fits { &[0, 1, 2] } else { &[1, 2, 0] };
-        let row = candidates.iter().copied().find(|&r| taken[r] + 1.5 <= from);
-        // Crowded: it moves along its row to where there is room.
-        let (row, shift) = match row {
-            Some(row) => (row, 0.0),
-            None => (1, taken[1] + 1.5 - from),
-        };
-        taken[row] = to + shift;
         let base = at[0].towards(at[1], 0.5);
-        let mark = if level {
-            TextMark::new(base.by(shift, rows[row]), text, SMALL, Tone::Ink)
-        } else {
-            TextMark::new(base.by(rows[row], -shift), text, SMALL, Tone::Ink).angle(90.0)
+        let wide = at[0].distance(at[1]) >= text_width(&text, SMALL, Style::Plain) + 3.0;
+        let mark = |row: f32, shift: f32| {
+            let mark = TextMark::new(base, text.clone(), SMALL, Tone::Ink);
+            match level {
+                true => TextMark { at: base.by(shift, row), ..mark },
+                false => TextMark { at: base.by(row, shift), angle: 90.0, ..mark },
+            }
         };
-        m.text(mark.anchor(Anchor::Middle));
+        let free = |mark: &TextMark| placed.iter().all(|other| apart(mark, other));
+        let mut spots = spots(wide).map(|(row, shift)| mark(row, shift));
+        let first = spots.next().unwrap_or_else(|| mark(OVER, 0.0));
+        let mark = if free(&first) { first } else { spots.find(free).unwrap_or(first) };
+        placed.push(mark.clone());
+        // One that moved far is tied to its stretch.
+        if mark.at.distance(base) > 16.0 {
+            m.line(vec![base, mark.at], Stroke::solid(Tone::SoftInk, 0.3));
+        }
+        m.text(mark);
     }
+}
+
+/// Over the line, further out, below it.
+const OVER: f32 = -5.5;
+const OUT: f32 = -13.0;
+const UNDER: f32 = 5.5;
+
+/// Where a figure may stand beside the middle of its stretch: over the line where it is wide enough; else further
+/// from it; crowded ones move along.
+fn spots(wide: bool) -> impl Iterator<Item = (f32, f32)> {
+    let rows = if wide { [OVER, UNDER, OUT] } else { [OUT, UNDER, OVER] };
+    let shifts = (0..80).flat_map(|n| {
+        let by = 4.0 * n as f32;
+        [by, -by]
+    });
+    shifts.flat_map(move |shift| rows.map(|row| (row, shift)))
+}
+
+/// Whether two figures, level or upright, don't touch.
+fn apart(a: &TextMark, b: &TextMark) -> bool {
+    let span = |t: &TextMark| {
+        let corners = t.corners();
+        let of = |v: fn(&P) -> f32| {
+            corners.iter().map(v).fold((f32::MAX, f32::MIN), |(l, h), x| (l.min(x), h.max(x)))
+        };
+        (of(|p| p.x), of(|p| p.y))
+    };
+    let ((ax, ay), (bx, by)) = (span(a), span(b));
+    ax.1 <= bx.0 || bx.1 <= ax.0 || ay.1 <= by.0 || by.1 <= ay.0
 }

@@ -59,7 +59,7 @@ fn make(context: &Context<'_>) -> Made {
             "Circuits, sizes of wire and protection are the electrician's plan under the electrical permit.".to_owned(),
         ],
     };
-    Made::Drawn(vec![plans::draw(context, &sheet)])
+    plans::draw(context, &sheet)
 }
 
 /// What is on every plan.

@@ -33,5 +33,5 @@ fn make(context: &Context<'_>) -> Made {
                 .to_owned(),
         ],
     };
-    Made::Drawn(vec![plans::draw(context, &sheet)])
+    plans::draw(context, &sheet)
 }

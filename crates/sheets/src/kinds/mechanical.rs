@@ -58,7 +58,7 @@ fn make(context: &Context<'_>) -> Made {
             "Clearances of appliances: by their labels. Heat loss, sizes of ducts and the gas diagram are the contractor's.".to_owned(),
         ],
     };
-    Made::Drawn(vec![plans::draw(context, &sheet)])
+    plans::draw(context, &sheet)
 }
 
 /// What is on every plan.

@@ -6,15 +6,18 @@ use measure::{Len, System};
 use plan::ElementId;
 use space::Facts;
 
-use super::Context;
-use crate::legend::{self, Entry};
+use super::{Context, Made};
+use crate::legend::{self, Entry, Sample};
 use crate::paper::Area;
 use crate::plan_view::{self, Wanted};
 use crate::scale::Scale;
-use crate::type_set::{BODY, HEAD, LEADING, SMALL, wrap, write};
+use crate::type_set::{HEAD, SMALL};
 
 /// Width of the column beside the drawing.
 const COLUMN: f32 = 148.0;
+
+/// Height of the graphic bar and the north arrow.
+const FOOT: f32 = 112.0;
 
 /// A sheet with one plan.
 pub(super) struct PlanSheet<'a> {
@@ -28,7 +31,8 @@ pub(super) struct PlanSheet<'a> {
     pub remarks: Vec<String>,
 }
 
-pub(super) fn draw(context: &Context<'_>, sheet: &PlanSheet<'_>) -> (Marks, Option<&'static str>) {
+/// The plan with its legend; what of the legend has no room beside the plan goes to a page of its own.
+pub(super) fn draw(context: &Context<'_>, sheet: &PlanSheet<'_>) -> Made {
     let area = context.area;
     let wanted = Wanted {
         facts: sheet.facts,
@@ -40,26 +44,39 @@ pub(super) fn draw(context: &Context<'_>, sheet: &PlanSheet<'_>) -> (Marks, Opti
     };
     let (mut marks, scale) = plan_view::draw(&wanted, area.cut(0.0, 0.0, COLUMN + 10.0, 0.0));
     let column = Area { left: area.right - COLUMN, ..area };
-    let mut y = column.top + legend::column("Legend", &sheet.legend, column, &mut marks);
-    y += 8.0;
-    for remark in &sheet.remarks {
-        for line in wrap(remark, BODY, Style::Plain, column.width()) {
-            write(&mut marks, P::new(column.left, y + BODY / 2.0), &line, BODY, Style::Plain);
-            y += BODY * LEADING;
-        }
-        y += 4.0;
-    }
+    let remarks = sheet.remarks.iter().map(|text| (Sample::None, text.clone()));
+    let gap = std::iter::once((Sample::None, String::new()));
+    let entries: Vec<Entry> = sheet.legend.iter().cloned().chain(gap).chain(remarks).collect();
+    // The graphic bar and the north arrow stand below.
+    let beside = Area { bottom: column.bottom - FOOT, ..column };
+    let (mut done, _) = legend::column("Legend", &entries, beside, &mut marks);
     let north = context.source.plan().site.papers.north;
     bar(context.system, scale, P::new(column.left + 4.0, column.bottom - 20.0), &mut marks);
-    arrow(north, P::new(column.right - 24.0, column.bottom - 74.0), &mut marks);
-    (marks, Some(scale.word))
+    arrow(north, P::new(column.right - 40.0, column.bottom - 62.0), &mut marks);
+    let mut pages = vec![(marks, Some(scale.word))];
+    while done < entries.len() {
+        let mut page = Marks::new();
+        let mut left = area.left;
+        let before = done;
+        while left + COLUMN <= area.right && done < entries.len() {
+            let column = Area { left, right: left + COLUMN, ..area };
+            let title = if left > area.left { "" } else { "Legend, continued" };
+            done += legend::column(title, &entries[done..], column, &mut page).0;
+            left += COLUMN + 20.0;
+        }
+        if done == before {
+            break;
+        }
+        pages.push((page, None));
+    }
+    Made::Drawn(pages)
 }
 
 /// A graphic bar: it tells the scale also of a copy that was made smaller.
 fn bar(system: System, scale: Scale, at: P, m: &mut Marks) {
     let (unit, word, most) = match system {
         System::Imperial => (Len::feet_inches(1, 0), "ft", 6),
-        System::Metric => (Len::from_units(320_000), "m", 3),
+        System::Metric => (Len::from_units(320_000), "m", 2),
     };
     let step = if system == System::Imperial { 2 } else { 1 };
     m.group("graphic bar", |m| {

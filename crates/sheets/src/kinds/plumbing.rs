@@ -60,7 +60,7 @@ fn make(context: &Context<'_>) -> Made {
                 .to_owned(),
         ],
     };
-    Made::Drawn(vec![plans::draw(context, &sheet)])
+    plans::draw(context, &sheet)
 }
 
 /// What is on every plan.

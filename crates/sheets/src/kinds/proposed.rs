@@ -58,5 +58,5 @@ fn make(context: &Context<'_>) -> Made {
             "D and N: doors and windows of the tables. Rooms that are called unfinished stay so; nothing is done there but what is shown.".to_owned(),
         ],
     };
-    Made::Drawn(vec![plans::draw(context, &sheet)])
+    plans::draw(context, &sheet)
 }

@@ -47,14 +47,17 @@ pub fn show(ui: &mut Ui, page: &mut SheetPage) -> Option<Answer> {
     let room = vec2(ui.available_width(), ui.ctx().content_rect().height() - 130.0);
     let fit = (room.x / sheet.size.0).min(room.y / sheet.size.1);
     let scale = page.zoom.unwrap_or(fit);
-    ScrollArea::both().max_height(room.y).auto_shrink(false).show(ui, |ui| {
-        let size = vec2(sheet.size.0 * scale, sheet.size.1 * scale);
-        let (rect, _) = ui.allocate_exact_size(size.max(vec2(room.x, size.y)), Sense::hover());
-        let sheet_rect = egui::Rect::from_center_size(rect.center(), size);
-        let painter = ui.painter().clone();
-        painter.rect_filled(sheet_rect, 0.0, Color32::WHITE);
-        let marks = sheet.marks.clone().placed(scale, P::default());
-        paint::marks(&painter, &marks, Palette::Print, sheet_rect.min);
-    });
+    ScrollArea::both().max_height(room.y).min_scrolled_height(room.y).auto_shrink(false).show(
+        ui,
+        |ui| {
+            let size = vec2(sheet.size.0 * scale, sheet.size.1 * scale);
+            let (rect, _) = ui.allocate_exact_size(size.max(vec2(room.x, size.y)), Sense::hover());
+            let sheet_rect = egui::Rect::from_center_size(rect.center(), size);
+            let painter = ui.painter().clone();
+            painter.rect_filled(sheet_rect, 0.0, Color32::WHITE);
+            let marks = sheet.marks.clone().placed(scale, P::default());
+            paint::marks(&painter, &marks, Palette::Print, sheet_rect.min);
+        },
+    );
     answer
 }
