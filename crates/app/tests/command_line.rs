@@ -298,3 +298,125 @@ fn a_thing_is_carried_to_each_room() {
     let text = err(cellarwright().args(["carry", "--size", "84x40"]).arg(demo("passes.ron")), 2);
     assert!(text.contains("three lengths"), "{text}");
 }
+
+/// The points of the lines and curves of a page of a PDF, in points from its left bottom corner.
+fn drawn(file: &lopdf::Document, page: u32) -> Vec<(f32, f32)> {
+    let bytes = file.get_page_content(file.get_pages()[&page]);
+    let operations = lopdf::content::Content::decode(&bytes).expect("operations").operations;
+    let (mut now, mut stack, mut points) = ([1.0, 0.0, 0.0, 1.0, 0.0, 0.0], Vec::new(), Vec::new());
+    for op in operations {
+        let n: Vec<f32> = op.operands.iter().filter_map(|o| o.as_float().ok()).collect();
+        match (op.operator.as_str(), n.as_slice()) {
+            ("q", _) => stack.push(now),
+            ("Q", _) => now = stack.pop().expect("a saved state"),
+            ("cm", &[a, b, c, d, e, f]) => {
+                let [p, q, r, s, t, u] = now;
+                let row = |x: f32, y: f32| (x * p + y * r, x * q + y * s);
+                let ((a, b), (c, d), (e, f)) = (row(a, b), row(c, d), row(e, f));
+                now = [a, b, c, d, e + t, f + u];
+            }
+            ("m" | "l", &[x, y]) => {
+                let [a, b, c, d, e, f] = now;
+                points.push((a * x + c * y + e, b * x + d * y + f));
+            }
+            _ => {}
+        }
+    }
+    points
+}
+
+#[test]
+fn the_permit_set_is_a_pdf_to_scale_that_another_reader_reads() {
+    let folder = tempfile::tempdir().expect("a folder");
+    let mut command = cellarwright();
+    command.arg("sheets").arg(demo("passes.ron")).arg("--out").arg(folder.path().join("new"));
+    let text = out(&mut command, 0);
+    assert!(text.contains("A-101  Proposed basement plan, 3/16\" = 1'-0\""), "{text}");
+    let path = folder.path().join("new/passes.pdf");
+    let first = fs::read(&path).expect("the file");
+    let file = lopdf::Document::load_mem(&first).expect("a PDF");
+    let pages = file.get_pages();
+    let numbers: Vec<&str> =
+        text.lines().skip(1).map_while(|l| l.split_once("  ")).map(|l| l.0.trim()).collect();
+    assert_eq!(pages.len(), numbers.len(), "{numbers:?}");
+    for (number, id) in &pages {
+        let page = file.get_dictionary(*id).expect("a page");
+        let size: Vec<f32> = page
+            .get(b"MediaBox")
+            .and_then(lopdf::Object::as_array)
+            .expect("a box")
+            .iter()
+            .filter_map(|o| o.as_float().ok())
+            .collect();
+        assert_eq!(size, [0.0, 0.0, 17.0 * 72.0, 11.0 * 72.0]);
+        let words = file.extract_text(&[*number]).expect("text");
+        for word in ["Quarrystone Lane", numbers[*number as usize - 1], "100 %"] {
+            assert!(words.contains(word), "page {number}: {word}");
+        }
+    }
+    // Every font is embedded.
+    let descriptors =
+        file.objects.values().filter_map(|o| o.as_dict().ok()).filter(|d| d.has(b"FontName"));
+    assert!(descriptors.clone().count() >= 2);
+    assert!(
+        descriptors
+            .clone()
+            .all(|d| [b"FontFile2".as_slice(), b"FontFile3"].iter().any(|k| d.has(k)))
+    );
+    // The foundation of 37 ft 4 in is 504 points wide at 3/16 in to the foot: the south-west and north-east corners.
+    let plan = numbers.iter().position(|n| *n == "A-101").expect("the plan") as u32 + 1;
+    let points = drawn(&file, plan);
+    let wide = points.iter().any(|a| {
+        points.iter().any(|b| (b.0 - a.0 - 504.0).abs() < 0.02 && (b.1 - a.1 - 396.0).abs() < 0.02)
+    });
+    assert!(wide, "no corners 504 by 396 points apart");
+    // The same plan gives the same bytes.
+    out(&mut command, 0);
+    assert!(first == fs::read(&path).expect("the file"), "two runs differ");
+}
+
+#[test]
+fn the_json_of_the_sheets_has_what_its_page_says() {
+    let folder = tempfile::tempdir().expect("a folder");
+    let mut command = cellarwright();
+    command.arg("sheets").arg(demo("passes.ron")).arg("--out").arg(folder.path());
+    command.args(["--json", "--list", "ffx", "--paper", "letter", "--format", "svg,png"]);
+    let report: Value = serde_json::from_str(&out(&mut command, 0)).expect("JSON");
+    let page = fs::read_to_string(root().join("docs/sheets-json.md")).expect("the page");
+    for part in [&report, &report["sheets"][0], &report["demands"][0]] {
+        for field in part.as_object().expect("an object").keys() {
+            assert!(page.contains(&format!("`{field}`")), "{field}");
+        }
+    }
+    assert_eq!(report["list"], "Fairfax County, Virginia");
+    // It names a sheet larger than letter.
+    let demands = report["demands"].as_array().expect("a list");
+    let size = demands.iter().find(|d| d["id"] == "sheet-size").expect("it asks for a size");
+    assert_eq!(size["answer"], "missing");
+    let sheets = report["sheets"].as_array().expect("a list").len();
+    assert_eq!(report["files"].as_array().expect("a list").len(), 2 * sheets);
+    let svg =
+        fs::read_to_string(folder.path().join("passes-A-101-proposed-plan.svg")).expect("a file");
+    assert!(svg.contains("width=\"11in\"") && svg.contains("N26 escape"));
+}
+
+#[test]
+fn the_sheets_say_what_is_wrong() {
+    let folder = tempfile::tempdir().expect("a folder");
+    let sheets = |args: &[&str]| {
+        let mut command = cellarwright();
+        command.arg("sheets").arg(demo("passes.ron")).args(args);
+        command
+    };
+    assert!(err(&mut sheets(&[]), 2).contains("--out"));
+    assert!(
+        err(&mut sheets(&["--out", "x", "--paper", "foolscap"]), 2).contains("letter, tabloid")
+    );
+    assert!(err(&mut sheets(&["--out", "x", "--list", "XYZ"]), 2).contains("DOU Douglas County"));
+    // A file stands where the folder should be.
+    let taken = folder.path().join("taken");
+    fs::write(&taken, "kept").expect("a file");
+    let text = err(sheets(&["--out"]).arg(&taken), 4);
+    assert!(text.contains("taken") && text.contains("Choose another folder"), "{text}");
+    assert_eq!(fs::read_to_string(&taken).expect("still there"), "kept");
+}

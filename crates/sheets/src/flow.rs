@@ -29,12 +29,15 @@ pub(crate) struct Table {
     pub rows: Vec<Vec<String>>,
 }
 
+/// Draws a part from its left top corner.
+type Draw = Box<dyn Fn(&mut Marks, P)>;
+
 /// A part that is not divided, with its height.
 struct Block {
     height: f32,
     /// With this much of the next block it stays together.
     keep: bool,
-    draw: Box<dyn Fn(&mut Marks, P)>,
+    draw: Draw,
 }
 
 /// Lays the pieces out in so many columns of the box; one list of marks for each page.

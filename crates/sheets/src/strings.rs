@@ -150,7 +150,7 @@ pub(crate) fn draw(
                 Edge::East => P::new(high.x + out, paper.at(Pt::new(0, y)).y),
             }
         };
-        if !legible(string, system, &place) {
+        if !legible(string, system, place) {
             all_written = false;
             continue;
         }

@@ -570,3 +570,35 @@ fn a_thing_is_carried_in() {
     desk.wait_for("fits, held with");
     desk.button("Close");
 }
+
+#[test]
+fn the_permit_sheets_are_looked_at_and_written() {
+    let mut desk = desk(&cellar());
+    desk.button("Sheets");
+    desk.wait_for("A-101  Proposed basement plan");
+    // What is missing stands first, with where it is entered.
+    assert!(
+        desk.says("missing: the address or the parcel. Enter it in the title block."),
+        "{:?}",
+        desk.words()
+    );
+    let row = desk.harness.get_by(|n| {
+        n.role() == Role::Button && n.label().is_some_and(|l| l.starts_with("A-101  Proposed"))
+    });
+    row.click_accesskit();
+    desk.harness.run();
+    desk.button("Sheet A-101, Proposed basement plan");
+    desk.button("Actual size");
+    desk.button("Next");
+    desk.button("Close");
+    desk.button("Title block…");
+    // Enter in a field keeps what is entered.
+    desk.fill("Address", "5 Fallow Street");
+    assert_eq!(desk.plan().site.papers.address, "5 Fallow Street");
+    desk.button("Export…");
+    desk.button("Write");
+    desk.wait_for("Written:");
+    desk.button("Close");
+    let written = desk.path.with_file_name("cellar-sheets").join("cellar.pdf");
+    assert!(written.is_file(), "{}", written.display());
+}

@@ -47,6 +47,7 @@ pub enum Command {
     Carry,
     Sheets,
     ExportSheets,
+    TitleBlock,
     Keys,
     Cautions,
     About,
@@ -330,6 +331,13 @@ pub const TABLE: &[Row] = &[
         "Carry a thing in…",
         None,
         "Tells to which rooms a heater, a sofa or a board gets from where people come in.",
+    ),
+    row(
+        C::TitleBlock,
+        M::Plan,
+        "Title block…",
+        None,
+        "Address, parcel, owner, author, date and north of the permit sheets.",
     ),
     row(
         C::Sheets,

@@ -157,6 +157,10 @@ impl App {
                 let site = session.plan().site.clone();
                 self.dialogs.push(Dialog::Site(Box::new(SiteForm::of(site))));
             }
+            Command::TitleBlock => {
+                let site = session.plan().site.clone();
+                self.dialogs.push(Dialog::TitleBlock(Box::new(site)));
+            }
             Command::Compare => {
                 let tag = session.selection().iter().next().copied();
                 if let Some(compare) = tag.and_then(|tag| Compare::of(session.plan(), tag)) {

@@ -22,7 +22,7 @@ const PLUMBING: &str = "plumbing-plan";
 
 const DRAW: &str = "Draw it on the plan.";
 const STATE: &str = "State it in the inspector of the element.";
-const SITE: &str = "Enter it in the site facts.";
+const SITE: &str = "Enter it in the title block.";
 
 pub(super) fn answer(
     context: &Context<'_>,

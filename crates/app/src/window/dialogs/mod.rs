@@ -11,6 +11,7 @@ mod recovery;
 mod rule_book;
 mod sheet;
 mod site;
+mod title_block;
 
 use std::path::PathBuf;
 
@@ -46,6 +47,7 @@ pub enum Dialog {
     /// Recovery copies found at the start.
     Recovery(Vec<Orphan>),
     Site(Box<SiteForm>),
+    TitleBlock(Box<Site>),
     Compare(Box<Compare>),
     Rules(Box<RuleBook>),
     Carry(Box<Carrying>),
@@ -115,6 +117,7 @@ pub fn show(ctx: &Context, dialog: &mut Dialog, system: System, look: Look) -> O
             Dialog::Problem { title, text } => ask::problem(ui, title, text),
             Dialog::Recovery(orphans) => recovery::show(ui, orphans),
             Dialog::Site(form) => site::show(ui, form, system),
+            Dialog::TitleBlock(site) => title_block::show(ui, site, system),
             Dialog::Compare(compare) => compare::show(ui, compare, system, look),
             Dialog::Sheet(page) => sheet::show(ui, page),
             Dialog::Export(export) => export::show(ui, export),

@@ -2,7 +2,7 @@
 
 use egui::{Label, RichText, Ui};
 use measure::{Len, Precision, System};
-use plan::{CeilingBuild, Edition, House, Papers, Site, bounds};
+use plan::{CeilingBuild, Edition, House, Site, bounds};
 
 use super::super::form::Form;
 use super::super::inspector::details;
@@ -72,33 +72,11 @@ fn facts(ui: &mut Ui, form: &mut SiteForm, system: System) {
     let height = site.ceiling_height();
     form.fact(ui, "Ceiling height", RichText::new(system.len(height, Precision::Fine)).strong());
     ui.separator();
-    papers(ui, &mut form, &mut site.papers);
-    ui.separator();
     amendments::show(ui, &mut form, site, draft);
     ui.separator();
     details::site(ui, &mut form, &mut site.details);
     let why = "Figures of the model code differ by place: ask your building department which edition and which amendments it enforces.";
     ui.add(Label::new(RichText::new(why).weak()).wrap());
-}
-
-/// What the title block of the sheets says.
-fn papers(ui: &mut Ui, form: &mut Form, papers: &mut Papers) {
-    ui.label(RichText::new("On the sheets").strong());
-    form.text(ui, "Address", &mut papers.address, bounds::ADDRESS);
-    form.text(ui, "Parcel", &mut papers.parcel, bounds::PARCEL);
-    form.text(ui, "Owner", &mut papers.owner, bounds::OWNER);
-    form.text(ui, "Drawn by", &mut papers.author, bounds::AUTHOR);
-    form.text(ui, "Date of the drawing", &mut papers.date, bounds::DATE);
-    form.text(ui, "The work", &mut papers.work, bounds::WORK);
-    let mut known = papers.north.is_some();
-    form.check(ui, "The direction of north is known", &mut known);
-    if known {
-        let mut north = papers.north.unwrap_or(0);
-        form.count(ui, "North, degrees clockwise from up", &mut north, bounds::NORTH);
-        papers.north = Some(north);
-    } else {
-        papers.north = None;
-    }
 }
 
 fn ceiling(ui: &mut Ui, form: &mut Form, build: &mut CeilingBuild) {

@@ -33,7 +33,7 @@ pub fn show(ui: &mut Ui, cx: &mut Cx<'_>, set: Option<&Arc<Set>>) {
         }
         let help = "Address, owner, author, date and north, for the title block.";
         if ui.button("Title block…").on_hover_text(help).clicked() {
-            cx.command(Command::SiteFacts);
+            cx.command(Command::TitleBlock);
         }
     });
     for (i, sheet) in set.sheets.iter().enumerate() {
