@@ -15,10 +15,15 @@ const ARROWS: &[(&str, &[&str])] = &[
     ("rules", &["measure", "geometry", "plan", "space"]),
     ("drawing", &["measure", "geometry"]),
     ("depict", &["measure", "geometry", "plan", "space", "rules", "drawing"]),
+    ("print", &["drawing"]),
+    ("sheets", &["measure", "geometry", "plan", "space", "rules", "drawing", "depict"]),
     ("editor", &["measure", "geometry", "plan", "space", "rules", "drawing", "depict"]),
     (
         "cellarwright",
-        &["measure", "geometry", "plan", "space", "rules", "drawing", "depict", "editor"],
+        &[
+            "measure", "geometry", "plan", "space", "rules", "drawing", "depict", "print",
+            "sheets", "editor",
+        ],
     ),
 ];
 
