@@ -5,7 +5,7 @@ use plan::detail::site::PENETRATIONS;
 
 use crate::answer::state_site;
 use crate::rules::rooms::uses::habitable;
-use crate::{Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
+use crate::{Finding, Group, Phrase, Quantity, Rule, Severity, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "penetrations",
@@ -42,8 +42,11 @@ const WHY: &str = "A hole round a pipe is a chimney from the basement to the flo
 
 fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
     let closed = sheet.ask_site(&PENETRATIONS);
-    let room = sheet.facts.rooms.iter().find(|room| habitable(room.room_use));
-    let Some(room) = room.filter(|_| closed.yes() != Some(true)) else { return };
+    // It is about the whole floor above, so it has no place in one of the rooms.
+    let lived_in = sheet.facts.rooms.iter().any(|room| habitable(room.room_use));
+    if !lived_in || closed.yes() == Some(true) {
+        return;
+    }
     let words = |text: &str| Quantity::Words(text.to_owned());
     let measured = if closed.stated { "open" } else { "not stated" };
     let title = "Close the gaps round pipes and cables through the floor above";
@@ -58,8 +61,7 @@ fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
             WHY,
         )
         .figures(words(measured), words("closed"))
-        .resting_on(&closed)
-        .at(Place::Point(room.label_at)),
+        .resting_on(&closed),
     );
 }
 
