@@ -3,9 +3,11 @@
 use plan::detail::Value;
 use plan::detail::site::PENETRATIONS;
 
+use plan::element::ServiceKind;
+
 use crate::answer::state_site;
 use crate::rules::rooms::uses::habitable;
-use crate::{Finding, Group, Phrase, Quantity, Rule, Severity, Sheet};
+use crate::{Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "penetrations",
@@ -42,11 +44,13 @@ const WHY: &str = "A hole round a pipe is a chimney from the basement to the flo
 
 fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
     let closed = sheet.ask_site(&PENETRATIONS);
-    // It is about the whole floor above, so it has no place in one of the rooms.
-    let lived_in = sheet.facts.rooms.iter().any(|room| habitable(room.room_use));
-    if !lived_in || closed.yes() == Some(true) {
-        return;
-    }
+    let room = sheet.facts.rooms.iter().find(|room| habitable(room.room_use));
+    let Some(room) = room.filter(|_| closed.yes() != Some(true)) else { return };
+    // Shown where pipes surely go up, so that it does not cover the tag of a room.
+    let risers =
+        |k| matches!(k, ServiceKind::WaterHeater | ServiceKind::Furnace | ServiceKind::Panel);
+    let riser = sheet.services().find(|(_, point)| risers(point.kind));
+    let place = riser.map_or(room.label_at, |(_, point)| point.placed().centre());
     let words = |text: &str| Quantity::Words(text.to_owned());
     let measured = if closed.stated { "open" } else { "not stated" };
     let title = "Close the gaps round pipes and cables through the floor above";
@@ -61,7 +65,8 @@ fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
             WHY,
         )
         .figures(words(measured), words("closed"))
-        .resting_on(&closed),
+        .resting_on(&closed)
+        .at(Place::Point(place)),
     );
 }
 
