@@ -3,6 +3,7 @@
 use std::sync::Arc;
 
 use geometry::{Bounds, Grid, Pt};
+use plan::element::DoorOperation;
 use plan::{Body, ElementId, Plan};
 
 use crate::walls::Cuts;
@@ -66,6 +67,34 @@ impl Facts {
     pub fn is_door(&self, id: ElementId) -> bool {
         let body = self.plan.get(id).map(|e| &e.body);
         matches!(body, Some(Body::Opening(o)) if o.door().is_some())
+    }
+
+    /// Whether an element is a cased opening: a door without a leaf.
+    pub fn is_cased(&self, id: ElementId) -> bool {
+        self.door_operation(id) == Some(DoorOperation::Cased)
+    }
+
+    /// Whether an element is a door with a leaf.
+    pub fn has_leaf(&self, id: ElementId) -> bool {
+        self.door_operation(id).is_some_and(|operation| operation != DoorOperation::Cased)
+    }
+
+    fn door_operation(&self, id: ElementId) -> Option<DoorOperation> {
+        match &self.plan.get(id)?.body {
+            Body::Opening(o) => o.door().map(|door| door.operation),
+            _ => None,
+        }
+    }
+
+    /// The rooms on the other side of a room's cased openings, each once, in the order of their index.
+    pub fn open_to(&self, room: RoomIndex) -> Vec<&Room> {
+        let ways =
+            self.openings.iter().filter(|o| o.rooms().any(|r| r == room) && self.is_cased(o.id));
+        let mut next: Vec<RoomIndex> =
+            ways.flat_map(|o| o.rooms()).filter(|r| *r != room).collect();
+        next.sort_unstable();
+        next.dedup();
+        next.into_iter().map(|r| self.room(r)).collect()
     }
 
     pub fn overhead(&self, id: ElementId) -> Option<&OverheadFacts> {

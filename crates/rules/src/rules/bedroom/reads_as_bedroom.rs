@@ -1,6 +1,6 @@
 //! An office, den or family room that reads as a bedroom.
 
-use plan::element::{DoorOperation, RoomUse};
+use plan::element::RoomUse;
 use plan::{Body, Edit, ElementId};
 use space::{OpeningFacts, Room, RoomIndex};
 
@@ -83,7 +83,7 @@ fn signs(sheet: &Sheet<'_>, room: &Room) -> Option<Vec<&'static str>> {
     let own: Vec<RoomIndex> =
         own_rooms(sheet, room.index, &[RoomUse::Closet, RoomUse::Bath]).collect();
     let entrance = |o: &&OpeningFacts| !o.rooms().any(|r| own.contains(&r));
-    if opens_to(sheet, room.index).filter(entrance).any(|o| has_leaf(sheet, o)) {
+    if opens_to(sheet, room.index).filter(entrance).any(|o| sheet.facts.has_leaf(o.id)) {
         signs.push("door");
     }
     if own_rooms(sheet, room.index, &[RoomUse::Closet]).next().is_some() {
@@ -113,13 +113,6 @@ fn opens_to<'a>(
         .filter_map(|id| facts.opening(*id))
         .filter(between)
         .filter(move |o| facts.is_door(o.id))
-}
-
-fn has_leaf(sheet: &Sheet<'_>, opening: &OpeningFacts) -> bool {
-    match sheet.plan().get(opening.id).map(|e| &e.body) {
-        Some(Body::Opening(o)) => o.door().is_some_and(|d| d.operation != DoorOperation::Cased),
-        _ => false,
-    }
 }
 
 /// The rooms on the other side of a room's doors, without repeats.

@@ -1,10 +1,8 @@
 //! A basin too near the wall or the tub beside it.
 
-use geometry::Placed;
 use measure::Len;
-use space::clear_span;
 
-use super::fixtures::{Fixture, fixtures, heights};
+use super::fixtures::{Fixture, beside, fixtures};
 use crate::rules::rooms::words::{called, capital};
 use crate::{Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
 
@@ -51,15 +49,9 @@ fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
         }
         let limit = sheet.book.len("basin-side");
         let placed = furnishing.placed();
-        let back = Placed { depth: Len::ZERO, ..placed };
-        let span = clear_span(sheet.facts, back, placed.depth, heights(sheet), &[element.id]);
-        let (clear, side) = match span.left <= span.right {
-            true => (span.left, placed.facing.left()),
-            false => (span.right, placed.facing.right()),
-        };
-        // The span is measured from the middle of the box.
+        let (from_middle, side) = beside(sheet, element, furnishing);
         let half = Len::from_units(placed.width.units() / 2);
-        let clear = (clear - half).max(Len::ZERO);
+        let clear = (from_middle - half).max(Len::ZERO);
         if clear >= limit.value {
             continue;
         }

@@ -1,11 +1,11 @@
 //! Bath fixtures, which the plan knows by the names of their boxes.
 
-use geometry::{Pt, gap};
+use geometry::{Facing, Placed, Pt, gap};
 use measure::Len;
 use plan::element::Furnishing;
 use plan::{Body, Element, State};
 
-use space::RoomIndex;
+use space::{RoomIndex, clear_span};
 
 use crate::Sheet;
 
@@ -64,6 +64,19 @@ pub(crate) fn near_water(sheet: &Sheet<'_>, room: RoomIndex, thing: &[Pt], reach
         sheet.facts.room_at(placed.centre()) == Some(room)
             && gap(&placed.corners(), thing).len <= reach
     })
+}
+
+/// The nearest thing beside a fixture: how far it is from the fixture's middle, square to its facing and over its whole
+/// depth, and on which side.
+pub(super) fn beside(sheet: &Sheet<'_>, element: &Element, fixture: &Furnishing) -> (Len, Facing) {
+    let placed = fixture.placed();
+    // What stands beside the box, from its back edge to its front.
+    let back = Placed { depth: Len::ZERO, ..placed };
+    let span = clear_span(sheet.facts, back, placed.depth, heights(sheet), &[element.id]);
+    match span.left <= span.right {
+        true => (span.left, placed.facing.left()),
+        false => (span.right, placed.facing.right()),
+    }
 }
 
 /// The heights between which a thing stands in a person's way: above a mat, below the head.

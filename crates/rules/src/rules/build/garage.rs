@@ -20,6 +20,6 @@ pub(super) fn doors<'a>(
     })
 }
 
-pub(super) fn is_garage(room: &Room) -> bool {
+pub(crate) fn is_garage(room: &Room) -> bool {
     room.room_use == RoomUse::Garage
 }

@@ -1,9 +1,8 @@
 //! A door between a garage and the house.
 
+use plan::ElementId;
 use plan::detail::Value;
 use plan::detail::opening::{CLOSES_ITSELF, LEAF_MADE_OF};
-use plan::element::DoorOperation;
-use plan::{Body, ElementId};
 
 use super::garage::doors;
 use crate::rules::rooms::words::{called, capital};
@@ -40,7 +39,7 @@ A solid or rated leaf with a closer.
     cites: &["garage-door", "garage-door-closes"],
     check,
     remedies: Some(|finding, sheet| {
-        if finding.elements.iter().any(|id| is_cased(sheet, *id)) {
+        if finding.elements.iter().any(|id| sheet.facts.is_cased(*id)) {
             return Vec::new();
         }
         let mut remedies = state_all(finding, sheet, &LEAF_MADE_OF, Value::Word(SOLID[0]));
@@ -54,7 +53,7 @@ const WHY: &str =
 const SOLID: &[&str] = &["solid wood 1 3/8 in", "steel 1 3/8 in", "rated 20 minutes"];
 
 fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
-    for (door, _) in doors(sheet).filter(|(door, _)| is_cased(sheet, door.id)) {
+    for (door, _) in doors(sheet).filter(|(door, _)| sheet.facts.is_cased(door.id)) {
         let title = format!("{} has no leaf towards the garage", capital(&called(sheet, door.id)));
         let citation = sheet.book.cite("garage-door");
         let words = |text: &str| Quantity::Words(text.to_owned());
@@ -73,7 +72,7 @@ fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
     }
     let ids: Vec<ElementId> = doors(sheet).map(|(door, _)| door.id).collect();
     let leaves = || {
-        let elements = ids.iter().filter(|id| !is_cased(sheet, **id));
+        let elements = ids.iter().filter(|id| !sheet.facts.is_cased(**id));
         elements.filter_map(|id| sheet.plan().get(*id)).filter(|e| is_new(sheet, e))
     };
     let demand = |detail, fault, required: &str| Demand {
@@ -93,17 +92,12 @@ fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
     });
 }
 
-fn is_cased(sheet: &Sheet<'_>, id: ElementId) -> bool {
-    match sheet.plan().get(id).map(|e| &e.body) {
-        Some(Body::Opening(o)) => o.door().is_some_and(|d| d.operation == DoorOperation::Cased),
-        _ => false,
-    }
-}
-
 #[cfg(test)]
 mod tests {
     use plan::Edition;
     use plan::element::RoomUse;
+
+    use plan::element::DoorOperation;
 
     use super::*;
     use crate::testing::{Sample, at};

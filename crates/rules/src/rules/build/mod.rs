@@ -12,7 +12,7 @@ mod floor_membrane;
 mod foam_barrier;
 mod foam_before_batts;
 mod furring_on_concrete;
-mod garage;
+pub(crate) mod garage;
 mod garage_bedroom_door;
 mod garage_board;
 mod garage_door;

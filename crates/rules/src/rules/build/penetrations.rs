@@ -2,7 +2,6 @@
 
 use plan::detail::Value;
 use plan::detail::site::PENETRATIONS;
-
 use plan::element::ServiceKind;
 
 use crate::answer::state_site;

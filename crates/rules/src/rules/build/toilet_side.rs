@@ -1,10 +1,6 @@
 //! A toilet too near the wall beside it.
 
-use geometry::Placed;
-use measure::Len;
-use space::clear_span;
-
-use super::fixtures::{Fixture, fixtures, heights};
+use super::fixtures::{Fixture, beside, fixtures};
 use crate::rules::rooms::words::{called, capital};
 use crate::{Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
 
@@ -48,18 +44,11 @@ fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
             continue;
         }
         let limit = sheet.book.len("toilet-side");
-        let placed = furnishing.placed();
-        // What stands beside the box, from its back edge to its front.
-        let back = Placed { depth: Len::ZERO, ..placed };
-        let span = clear_span(sheet.facts, back, placed.depth, heights(sheet), &[element.id]);
-        let (clear, side) = match span.left <= span.right {
-            true => (span.left, placed.facing.left()),
-            false => (span.right, placed.facing.right()),
-        };
+        let (clear, side) = beside(sheet, element, furnishing);
         if clear >= limit.value {
             continue;
         }
-        let middle = placed.centre();
+        let middle = furnishing.placed().centre();
         let title =
             format!("{} is too near what stands beside it", capital(&called(sheet, element.id)));
         out.push(
@@ -80,9 +69,9 @@ fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
 #[cfg(test)]
 mod tests {
     use geometry::Facing;
+    use measure::Len;
     use plan::{Body, Edition};
 
-    use super::*;
     use crate::testing::{Sample, at, inch};
 
     const SLUG: &str = "toilet-side";

@@ -1,8 +1,7 @@
 //! A hall of bedrooms open to a room with a much higher ceiling: both need a smoke alarm.
 
 use measure::Len;
-use plan::Body;
-use plan::element::{DoorOperation, RoomUse, ServiceKind};
+use plan::element::{RoomUse, ServiceKind};
 use space::Room;
 
 use super::devices::{drawn, in_room};
@@ -51,7 +50,7 @@ fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
     let facts = sheet.facts;
     let limit = sheet.book.len("alarm-tall-room");
     for hall in facts.rooms.iter().filter(|r| serves_bedrooms(sheet, r)) {
-        for room in open_to(sheet, hall) {
+        for room in facts.open_to(hall.index) {
             let higher: Len = room.highest - hall.highest;
             if higher < limit.value {
                 continue;
@@ -92,25 +91,11 @@ fn serves_bedrooms(sheet: &Sheet<'_>, room: &Room) -> bool {
         && doors.filter_map(|id| facts.opening(*id)).any(|door| door.rooms().any(bedroom))
 }
 
-/// The rooms on the other side of a room's openings without leaves.
-fn open_to<'a>(sheet: &Sheet<'a>, hall: &Room) -> Vec<&'a Room> {
-    let facts = sheet.facts;
-    let cased = |id| match sheet.plan().get(id).map(|e| &e.body) {
-        Some(Body::Opening(o)) => o.door().is_some_and(|d| d.operation == DoorOperation::Cased),
-        _ => false,
-    };
-    let ways = facts.openings.iter().filter(|o| cased(o.id) && o.rooms().any(|r| r == hall.index));
-    let mut rooms: Vec<_> = ways.flat_map(|o| o.rooms()).filter(|r| *r != hall.index).collect();
-    rooms.sort_unstable();
-    rooms.dedup();
-    rooms.into_iter().map(|r| facts.room(r)).collect()
-}
-
 #[cfg(test)]
 mod tests {
     use geometry::Facing;
     use plan::Edition;
-    use plan::element::OverheadKind;
+    use plan::element::{DoorOperation, OverheadKind};
 
     use super::*;
     use crate::testing::{Sample, at};

@@ -6,6 +6,7 @@ use plan::element::{RoomUse, ServiceKind};
 use space::Room;
 
 use super::devices::{behind_door, drawn, in_room, room_of};
+use crate::rules::build::garage::is_garage;
 use crate::rules::rooms::words::{called, capital, room_called, room_elements, rooms_called};
 use crate::{Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
 
@@ -139,7 +140,7 @@ fn needs_alarms(sheet: &Sheet<'_>) -> bool {
 /// Whether a garage is drawn that has a door into another room.
 fn garage_opens(sheet: &Sheet<'_>) -> bool {
     let facts = sheet.facts;
-    let garage = |r| facts.room(r).room_use == RoomUse::Garage;
+    let garage = |r| is_garage(facts.room(r));
     facts.openings.iter().any(|o| o.rooms().any(garage) && o.rooms().any(|r| !garage(r)))
 }
 

@@ -87,12 +87,7 @@ fn joined_rooms(sheet: &Sheet<'_>) -> Vec<RoomIndex> {
     let mut root: Vec<RoomIndex> = facts.rooms.iter().map(|r| r.index).collect();
     for opening in &facts.openings {
         let (Some(a), Some(b)) = (opening.left, opening.right) else { continue };
-        let cased = matches!(
-            sheet.plan().get(opening.id).map(|e| &e.body),
-            Some(plan::Body::Opening(o))
-                if o.door().is_some_and(|d| d.operation == plan::element::DoorOperation::Cased)
-        );
-        if cased {
+        if facts.is_cased(opening.id) {
             let (a, b) = (root[a.0], root[b.0]);
             let (low, high) = (a.min(b), a.max(b));
             root.iter_mut().filter(|r| **r == high).for_each(|r| *r = low);

@@ -2,7 +2,7 @@
 
 use geometry::{convex_clip, convex_overlap, gap};
 use measure::Len;
-use plan::element::{DoorOperation, Stair};
+use plan::element::Stair;
 use plan::{Body, ElementId};
 use space::{Intrusion, intrusions};
 
@@ -78,7 +78,7 @@ fn in_the_way(sheet: &Sheet<'_>, id: ElementId, stair: &Stair, depth: Len) -> Ve
     let mut found = intrusions(sheet.facts, &ring, floor, top, &[id]);
     found.retain(|i| !i.overhead && !is_flush(sheet, i.element));
     for opening in &sheet.facts.openings {
-        if has_leaf(sheet, opening.id) && convex_overlap(&ring, &opening.quad) {
+        if sheet.facts.has_leaf(opening.id) && convex_overlap(&ring, &opening.quad) {
             let overlap = convex_clip(&ring, &opening.quad);
             found.push(Intrusion {
                 element: opening.id,
@@ -90,13 +90,6 @@ fn in_the_way(sheet: &Sheet<'_>, id: ElementId, stair: &Stair, depth: Len) -> Ve
         }
     }
     found
-}
-
-fn has_leaf(sheet: &Sheet<'_>, id: ElementId) -> bool {
-    match sheet.plan().get(id).map(|e| &e.body) {
-        Some(Body::Opening(o)) => o.door().is_some_and(|d| d.operation != DoorOperation::Cased),
-        _ => false,
-    }
 }
 
 fn is_loose(sheet: &Sheet<'_>, id: ElementId) -> bool {
