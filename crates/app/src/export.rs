@@ -35,14 +35,14 @@ pub enum ExportError {
     Sheet { sheet: String, cause: print::Error },
 }
 
-/// Writes the set into a folder; the names begin with `stem`. `progress` gets how many sheets are done. Each file
-/// is put in place whole: what was there before stays until then.
+/// Writes the set into a folder; the names begin with `stem`. `progress` is called for each sheet that
+/// is done. Each file is put in place whole: what was there before stays until then.
 pub fn write(
     set: &Set,
     site: &Site,
     (folder, stem): (&Path, &str),
     formats: &[Format],
-    progress: &mut dyn FnMut(usize),
+    progress: &mut dyn FnMut(),
 ) -> Result<Vec<PathBuf>, ExportError> {
     let made = std::fs::create_dir_all(folder);
     made.map_err(|cause| ExportError::Folder { path: folder.to_owned(), cause })?;
@@ -58,14 +58,13 @@ pub fn write(
         match format {
             Format::Pdf => put(format!("{stem}.pdf"), &pdf(set, site, progress)?)?,
             Format::Svg | Format::Png => {
-                for (i, sheet) in set.sheets.iter().enumerate() {
-                    let ending = if *format == Format::Svg { "svg" } else { "png" };
-                    let bytes = match format {
-                        Format::Svg => svg(sheet).into_bytes(),
-                        _ => png(sheet)?,
+                for sheet in &set.sheets {
+                    let (ending, bytes) = match format {
+                        Format::Svg => ("svg", svg(sheet).into_bytes()),
+                        _ => ("png", png(sheet)?),
                     };
                     put(format!("{stem}-{}-{}.{ending}", sheet.number, sheet.kind), &bytes)?;
-                    progress(i + 1);
+                    progress();
                 }
             }
         }
@@ -74,11 +73,7 @@ pub fn write(
 }
 
 /// All sheets as one PDF.
-pub fn pdf(
-    set: &Set,
-    site: &Site,
-    progress: &mut dyn FnMut(usize),
-) -> Result<Vec<u8>, ExportError> {
+pub fn pdf(set: &Set, site: &Site, progress: &mut dyn FnMut()) -> Result<Vec<u8>, ExportError> {
     let pages: Vec<Page<'_>> =
         set.sheets.iter().map(|s| Page { size: s.size, marks: &s.marks }).collect();
     let info = Info {
@@ -88,12 +83,14 @@ pub fn pdf(
         keywords: vec!["basement".to_owned(), "permit".to_owned()],
         date: date(&site.papers.date),
     };
-    print::pdf(&pages, &info, Palette::Print, progress).map_err(|cause| ExportError::Sheet {
-        sheet: match page_of(&cause).and_then(|page| set.sheets.get(page.checked_sub(1)?)) {
-            Some(sheet) => sheet.number.clone(),
-            None => "set".to_owned(),
-        },
-        cause,
+    print::pdf(&pages, &info, Palette::Print, &mut |_| progress()).map_err(|cause| {
+        ExportError::Sheet {
+            sheet: match page_of(&cause).and_then(|page| set.sheets.get(page.checked_sub(1)?)) {
+                Some(sheet) => sheet.number.clone(),
+                None => "set".to_owned(),
+            },
+            cause,
+        }
     })
 }
 

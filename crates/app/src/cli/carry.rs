@@ -1,7 +1,6 @@
 //! `carry`: whether a thing gets from where people come in to each room (docs/carry-json.md).
 
 use std::io::{self, Write};
-use std::sync::Arc;
 
 use measure::{Len, System};
 use serde::Serialize;
@@ -9,7 +8,7 @@ use space::carry::{Carried, Verdict};
 
 use super::args::CarryArgs;
 use super::exit;
-use crate::{carry_words, store};
+use crate::carry_words;
 
 /// The number of the JSON's form; it goes up when a field changes its meaning or goes away.
 const SCHEMA: u32 = 1;
@@ -36,13 +35,7 @@ struct Room {
 }
 
 pub fn run(args: &CarryArgs, out: &mut dyn Write, err: &mut dyn Write) -> io::Result<u8> {
-    let plan = match store::open(&args.plan) {
-        Ok(opened) => Arc::new(opened.plan),
-        Err(e) => {
-            writeln!(err, "{e}")?;
-            return Ok(exit::FILE);
-        }
-    };
+    let Some(plan) = super::open(&args.plan, err)? else { return Ok(exit::FILE) };
     let facts = space::derive(&plan);
     let size = args.size.or(args.thing).unwrap_or_default();
     let system = if args.metric { System::Metric } else { System::Imperial };

@@ -12,13 +12,7 @@ use super::{exit, report};
 use crate::store;
 
 pub fn run(args: &CheckArgs, out: &mut dyn Write, err: &mut dyn Write) -> io::Result<u8> {
-    let plan = match store::open(&args.plan) {
-        Ok(opened) => Arc::new(opened.plan),
-        Err(e) => {
-            writeln!(err, "{e}")?;
-            return Ok(exit::FILE);
-        }
-    };
+    let Some(plan) = super::open(&args.plan, err)? else { return Ok(exit::FILE) };
     let site = Site {
         edition: args.edition.unwrap_or(plan.site.edition),
         place: args.place.clone().unwrap_or_else(|| plan.site.place.clone()),

@@ -2,7 +2,6 @@
 //! (docs/headroom-json.md).
 
 use std::io::{self, Write};
-use std::sync::Arc;
 
 use measure::{Area, Len, System};
 use serde::Serialize;
@@ -10,7 +9,7 @@ use space::Facts;
 
 use super::args::HeadroomArgs;
 use super::exit;
-use crate::{height_words, store};
+use crate::height_words;
 
 /// The number of the JSON's form; it goes up when a field changes its meaning or goes away.
 const SCHEMA: u32 = 1;
@@ -56,13 +55,7 @@ struct Named {
 }
 
 pub fn run(args: &HeadroomArgs, out: &mut dyn Write, err: &mut dyn Write) -> io::Result<u8> {
-    let plan = match store::open(&args.plan) {
-        Ok(opened) => Arc::new(opened.plan),
-        Err(e) => {
-            writeln!(err, "{e}")?;
-            return Ok(exit::FILE);
-        }
-    };
+    let Some(plan) = super::open(&args.plan, err)? else { return Ok(exit::FILE) };
     let facts = space::derive(&plan);
     let system = if args.metric { System::Metric } else { System::Imperial };
     let report = report(&facts, system);

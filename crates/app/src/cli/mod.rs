@@ -12,12 +12,17 @@ mod sheets;
 mod ways;
 
 use std::ffi::OsString;
-use std::io::Write;
+use std::io::{self, Write};
+use std::path::Path;
+use std::sync::Arc;
 
 use clap::Parser;
+use plan::Plan;
 
 pub use args::WindowArgs;
 use args::{Args, Task};
+
+use crate::store;
 
 /// Stands under every report.
 const CAUTION: &str = "A planning aid: model-code figures differ by place and edition, and your building department \
@@ -73,4 +78,12 @@ where
     };
     // A closed pipe (`cellarwright check plan.ron | head -1`) is no error worth a message.
     Invocation::Done(result.unwrap_or(exit::OK))
+}
+
+/// The plan of a file; says what is wrong where it can't be opened.
+fn open(path: &Path, err: &mut dyn Write) -> io::Result<Option<Arc<Plan>>> {
+    match store::open(path) {
+        Ok(opened) => Ok(Some(Arc::new(opened.plan))),
+        Err(e) => writeln!(err, "{e}").map(|()| None),
+    }
 }

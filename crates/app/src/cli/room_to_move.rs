@@ -1,7 +1,6 @@
 //! `room-to-move`: how far an element may go before something breaks (docs/room-to-move-json.md).
 
 use std::io::{self, Write};
-use std::sync::Arc;
 
 use measure::{Len, System};
 use plan::{ElementId, Plan};
@@ -11,7 +10,7 @@ use serde::Serialize;
 
 use super::args::RoomToMoveArgs;
 use super::exit;
-use crate::{move_words, store};
+use crate::move_words;
 
 /// The number of the JSON's form; it goes up when a field changes its meaning or goes away.
 const SCHEMA: u32 = 1;
@@ -60,13 +59,7 @@ struct RuleEntry {
 }
 
 pub fn run(args: &RoomToMoveArgs, out: &mut dyn Write, err: &mut dyn Write) -> io::Result<u8> {
-    let plan = match store::open(&args.plan) {
-        Ok(opened) => Arc::new(opened.plan),
-        Err(e) => {
-            writeln!(err, "{e}")?;
-            return Ok(exit::FILE);
-        }
-    };
+    let Some(plan) = super::open(&args.plan, err)? else { return Ok(exit::FILE) };
     let Some(id) = named(&plan, &args.element) else {
         let file = args.plan.display();
         writeln!(

@@ -1,16 +1,17 @@
 //! `sheets`: the permit set as files, and what a permit desk will find (docs/sheets-json.md).
 
 use std::io::{self, Write};
-use std::sync::Arc;
+use std::path::PathBuf;
 
 use measure::System;
+use plan::Plan;
 use rules::Book;
 use serde::Serialize;
 use sheets::{Answer, Options, Set, Source};
 
 use super::args::SheetsArgs;
 use super::exit;
-use crate::{export, store};
+use crate::export;
 
 /// The number of the JSON's form; it goes up when a field changes its meaning or goes away.
 const SCHEMA: u32 = 1;
@@ -58,13 +59,7 @@ struct Demand {
 }
 
 pub fn run(args: &SheetsArgs, out: &mut dyn Write, err: &mut dyn Write) -> io::Result<u8> {
-    let plan = match store::open(&args.plan) {
-        Ok(opened) => Arc::new(opened.plan),
-        Err(e) => {
-            writeln!(err, "{e}")?;
-            return Ok(exit::FILE);
-        }
-    };
+    let Some(plan) = super::open(&args.plan, err)? else { return Ok(exit::FILE) };
     let book = Book::of(&plan.site);
     let facts = space::derive(&plan);
     let findings = rules::check(&facts, &book);
@@ -73,7 +68,7 @@ pub fn run(args: &SheetsArgs, out: &mut dyn Write, err: &mut dyn Write) -> io::R
     let options = Options { paper: args.paper, system, list: args.list.clone() };
     let set = sheets::set(&source, &options);
     let stem = args.plan.file_stem().map_or("plan".into(), |s| s.to_string_lossy().into_owned());
-    let written = export::write(&set, &plan.site, (&args.out, &stem), &args.format, &mut |_| ());
+    let written = export::write(&set, &plan.site, (&args.out, &stem), &args.format, &mut || ());
     let files = match written {
         Ok(files) => files,
         Err(e) => {
@@ -81,14 +76,7 @@ pub fn run(args: &SheetsArgs, out: &mut dyn Write, err: &mut dyn Write) -> io::R
             return Ok(exit::FILE);
         }
     };
-    let report = Report {
-        schema: SCHEMA,
-        title: plan.site.title.clone(),
-        code: format!("{}, {}", book.edition().year(), book.place()),
-        paper: args.paper.word(),
-        files: files.iter().map(|f| f.display().to_string()).collect(),
-        ..report(&set)
-    };
+    let report = report(args, &plan, &book, &set, &files);
     if args.json {
         serde_json::to_writer_pretty(&mut *out, &report)?;
         writeln!(out)?;
@@ -98,7 +86,7 @@ pub fn run(args: &SheetsArgs, out: &mut dyn Write, err: &mut dyn Write) -> io::R
     Ok(exit::OK)
 }
 
-fn report(set: &Set) -> Report {
+fn report(args: &SheetsArgs, plan: &Plan, book: &Book, set: &Set, files: &[PathBuf]) -> Report {
     let sheet = |s: &sheets::Sheet| Sheet {
         number: s.number.clone(),
         kind: s.kind,
@@ -119,16 +107,16 @@ fn report(set: &Set) -> Report {
     });
     Report {
         schema: SCHEMA,
-        title: String::new(),
-        code: String::new(),
-        paper: "",
+        title: plan.site.title.clone(),
+        code: format!("{}, {}", book.edition().year(), book.place()),
+        paper: args.paper.word(),
         sheets: set.sheets.iter().map(sheet).collect(),
         left_out: set
             .left_out
             .iter()
             .map(|l| LeftOut { title: l.title, why: l.why.clone() })
             .collect(),
-        files: Vec::new(),
+        files: files.iter().map(|f| f.display().to_string()).collect(),
         list: set.desk.department.map_or("general".to_owned(), |d| d.name.clone()),
         demands: demands.collect(),
         gaps: set.desk.gaps(),

@@ -1,7 +1,6 @@
 //! `ways`: how wide the way to each service point and room is, and where it pinches (docs/ways-json.md).
 
 use std::io::{self, Write};
-use std::sync::Arc;
 
 use measure::{Len, System};
 use serde::Serialize;
@@ -10,7 +9,7 @@ use space::ways::{Hindrance, Walked, WayIn, Ways};
 
 use super::args::WaysArgs;
 use super::exit;
-use crate::{store, way_words};
+use crate::way_words;
 
 /// The number of the JSON's form; it goes up when a field changes its meaning or goes away.
 const SCHEMA: u32 = 1;
@@ -69,13 +68,7 @@ struct Door {
 }
 
 pub fn run(args: &WaysArgs, out: &mut dyn Write, err: &mut dyn Write) -> io::Result<u8> {
-    let plan = match store::open(&args.plan) {
-        Ok(opened) => Arc::new(opened.plan),
-        Err(e) => {
-            writeln!(err, "{e}")?;
-            return Ok(exit::FILE);
-        }
-    };
+    let Some(plan) = super::open(&args.plan, err)? else { return Ok(exit::FILE) };
     let facts = space::derive(&plan);
     let ways = space::ways::ways(&facts);
     let system = if args.metric { System::Metric } else { System::Imperial };

@@ -57,7 +57,7 @@ impl Export {
                 change(&mut result.lock().unwrap_or_else(PoisonError::into_inner));
                 ctx.request_repaint();
             };
-            let mut progress = |_| state(&|s| s.done += 1);
+            let mut progress = || state(&|s| s.done += 1);
             let end = export::write(&set, &site, (&folder, &stem), &formats, &mut progress);
             let end = end.map_err(|e| e.to_string());
             state(&|s| s.end = Some(end.clone()));
