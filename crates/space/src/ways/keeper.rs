@@ -3,11 +3,10 @@
 use std::collections::HashSet;
 
 use geometry::Pt;
-use geometry::passage::{Held, Way};
+use geometry::passage::Held;
 
 use super::pieces::{self, Piece};
-use super::places;
-use super::{WIDEST, Ways};
+use super::{Asked, WIDEST, Ways};
 use crate::Facts;
 
 /// More moving pieces than this, and what stays is taken anew.
@@ -31,48 +30,38 @@ struct Kept {
 impl Keeper {
     /// The ways of a plan.
     pub fn ways(&mut self, facts: &Facts) -> Ways {
-        let pieces = pieces::of(facts);
-        let obstacles = pieces::obstacles(&pieces);
-        let arrivals = places::arrivals(facts, &obstacles);
-        let targets = places::targets(facts, &obstacles);
-        let starts = arrivals.iter().map(|a| a.at).collect();
-        let ends = targets.iter().map(|(_, at)| *at).collect();
-        let found = self.found(&pieces, [starts, ends]);
-        super::finish(facts, obstacles, arrivals, targets, found)
+        let asked = Asked::of(facts);
+        let kept = self.kept.take();
+        let mut kept = Kept::of(kept, &asked.pieces, asked.places());
+        let found = kept.held.ways(&pieces::obstacles(&kept.moving(&asked.pieces)));
+        self.kept = Some(kept);
+        asked.answered(facts, found)
     }
+}
 
-    fn found(&mut self, pieces: &[Piece], places: [Vec<Pt>; 2]) -> Vec<Way> {
+impl Kept {
+    /// What was kept where it still holds; else what of it stays, or everything where too little does.
+    fn of(before: Option<Kept>, pieces: &[Piece], places: [Vec<Pt>; 2]) -> Kept {
         let all: HashSet<&Piece> = pieces.iter().collect();
-        // What stood already stays, as far as it is still there.
-        let fixed = match self.kept.take() {
+        let mut fixed = match before {
             Some(kept) if kept.places == places && kept.fixed.iter().all(|p| all.contains(p)) => {
-                self.kept = Some(kept);
-                None
+                if kept.moving(pieces).len() <= MOST_MOVING {
+                    return kept;
+                }
+                HashSet::new()
             }
-            Some(kept) => Some(kept.fixed.into_iter().filter(|p| all.contains(p)).collect()),
-            None => Some(HashSet::new()),
+            Some(kept) => kept.fixed.into_iter().filter(|p| all.contains(p)).collect(),
+            None => HashSet::new(),
         };
-        if let Some(fixed) = fixed {
-            self.keep(pieces, fixed, &places);
+        if fixed.len() + MOST_MOVING < pieces.len() {
+            fixed = pieces.iter().cloned().collect();
         }
-        let moving = |kept: &Kept| -> Vec<Piece> {
-            pieces.iter().filter(|p| !kept.fixed.contains(*p)).cloned().collect()
-        };
-        if self.kept.as_ref().is_some_and(|kept| moving(kept).len() > MOST_MOVING) {
-            self.keep(pieces, HashSet::new(), &places);
-        }
-        let Some(kept) = &mut self.kept else { return Vec::new() };
-        let moving = moving(kept);
-        kept.held.ways(&pieces::obstacles(&moving))
+        let stay: Vec<Piece> = pieces.iter().filter(|p| fixed.contains(*p)).cloned().collect();
+        let held = Held::new(pieces::obstacles(&stay), &places[0], &places[1], WIDEST);
+        Kept { fixed, places, held }
     }
 
-    /// Takes these as what stays; all, where they are too few.
-    fn keep(&mut self, pieces: &[Piece], fixed: HashSet<Piece>, places: &[Vec<Pt>; 2]) {
-        let few = fixed.len() + MOST_MOVING < pieces.len();
-        let fixed = if few { pieces.iter().cloned().collect() } else { fixed };
-        let stay: Vec<Piece> = pieces.iter().filter(|p| fixed.contains(*p)).cloned().collect();
-        let [starts, ends] = places;
-        let held = Held::new(pieces::obstacles(&stay), starts, ends, WIDEST);
-        self.kept = Some(Kept { fixed, places: places.clone(), held });
+    fn moving(&self, pieces: &[Piece]) -> Vec<Piece> {
+        pieces.iter().filter(|p| !self.fixed.contains(*p)).cloned().collect()
     }
 }

@@ -18,6 +18,7 @@ use crate::{Facts, RoomIndex};
 
 pub use body::{PERSON, STEP};
 pub use keeper::Keeper;
+use pieces::Piece;
 pub use places::{Arrival, Target};
 pub use walk::{WALKER, Walked};
 
@@ -94,36 +95,51 @@ impl WayIn {
 
 /// Works out the ways of a plan.
 pub fn ways(facts: &Facts) -> Ways {
-    let pieces = pieces::of(facts);
-    let obstacles = pieces::obstacles(&pieces);
-    let arrivals = places::arrivals(facts, &obstacles);
-    let targets = places::targets(facts, &obstacles);
-    let starts: Vec<Pt> = arrivals.iter().map(|a| a.at).collect();
-    let ends: Vec<Pt> = targets.iter().map(|(_, at)| *at).collect();
-    let found = passage::ways(&obstacles, &starts, &ends, WIDEST);
-    finish(facts, obstacles, arrivals, targets, found)
+    let asked = Asked::of(facts);
+    let [starts, ends] = asked.places();
+    let found = passage::ways(&asked.obstacles, &starts, &ends, WIDEST);
+    asked.answered(facts, found)
 }
 
-/// The ways in the words of the plan.
-fn finish(
-    facts: &Facts,
+/// What stands in the way, where ways begin, and where they lead.
+struct Asked {
+    pieces: Vec<Piece>,
     obstacles: Obstacles,
     arrivals: Vec<Arrival>,
     targets: Vec<(Target, Pt)>,
-    found: Vec<Way>,
-) -> Ways {
-    let ways = targets
-        .into_iter()
-        .zip(found)
-        .map(|((target, place), way)| WayIn {
-            target,
-            place,
-            arrival: way.arrival,
-            width: if way.reached() { way.width } else { Len::ZERO },
-            hindrance: hindrance(facts, way.limit),
-        })
-        .collect();
-    Ways { arrivals, ways, obstacles }
+}
+
+impl Asked {
+    fn of(facts: &Facts) -> Asked {
+        let pieces = pieces::of(facts);
+        let obstacles = pieces::obstacles(&pieces);
+        let arrivals = places::arrivals(facts, &obstacles);
+        let targets = places::targets(facts, &obstacles);
+        Asked { pieces, obstacles, arrivals, targets }
+    }
+
+    /// The points of the arrivals and of the targets.
+    fn places(&self) -> [Vec<Pt>; 2] {
+        let starts = self.arrivals.iter().map(|a| a.at).collect();
+        [starts, self.targets.iter().map(|(_, at)| *at).collect()]
+    }
+
+    /// The ways in the words of the plan.
+    fn answered(self, facts: &Facts, found: Vec<Way>) -> Ways {
+        let ways = self
+            .targets
+            .into_iter()
+            .zip(found)
+            .map(|((target, place), way)| WayIn {
+                target,
+                place,
+                arrival: way.arrival,
+                width: if way.reached() { way.width } else { Len::ZERO },
+                hindrance: hindrance(facts, way.limit),
+            })
+            .collect();
+        Ways { arrivals: self.arrivals, ways, obstacles: self.obstacles }
+    }
 }
 
 /// What stands in the way of a thing that is carried above a height and reaches up to another, both from the finished
