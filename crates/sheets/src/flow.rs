@@ -3,7 +3,7 @@
 use drawing::{Marks, P, Stroke, Style, Tone};
 
 use crate::paper::Area;
-use crate::type_set::{BODY, HEAD, LEADING, wrap, write};
+use crate::type_set::{BODY, HEAD, LEADING, wrap, write, write_lines};
 
 /// Space between two columns.
 const GUTTER: f32 = 18.0;
@@ -123,17 +123,10 @@ fn row(cells: Vec<String>, widths: &[f32], style: Style) -> Block {
     let draw = move |m: &mut Marks, at: P| {
         let mut x = at.x;
         for (cell, width) in lines.iter().zip(&widths) {
-            for (i, line) in cell.iter().enumerate() {
-                let y = at.y + PAD + (i as f32 + 0.5) * BODY * LEADING;
-                write(m, P::new(x + PAD, y), line, BODY, style);
-            }
-            let box_ = [
-                P::new(x, at.y),
-                P::new(x + width, at.y),
-                P::new(x + width, at.y + height),
-                P::new(x, at.y + height),
-            ];
-            m.outline(box_, Stroke::solid(Tone::SoftInk, 0.5));
+            let first = P::new(x + PAD, at.y + PAD + 0.5 * BODY * LEADING);
+            write_lines(m, first, cell.iter().cloned(), BODY, style);
+            let cell = Area { left: x, top: at.y, right: x + width, bottom: at.y + height };
+            m.outline(cell.ring(), Stroke::solid(Tone::SoftInk, 0.5));
             x += width;
         }
     };

@@ -4,7 +4,7 @@ use drawing::{Anchor, Marks, P, Stroke, Style, TextMark, Tone};
 use plan::{Plan, Site};
 
 use crate::paper::{Area, INCH, Paper};
-use crate::type_set::{BODY, HEAD, LEADING, SMALL, TITLE, cut, wrap, write};
+use crate::type_set::{BODY, HEAD, SMALL, TITLE, cut, wrap, write, write_lines};
 
 /// Printers leave about a quarter of an inch blank (from memory); half an inch is safe.
 const MARGIN: f32 = INCH / 2.0;
@@ -30,14 +30,8 @@ pub(crate) fn content(paper: Paper) -> Area {
     all.cut(out, out, out, out + BLOCK)
 }
 
-fn outline(marks: &mut Marks, a: Area, width: f32) {
-    let ring = [
-        P::new(a.left, a.top),
-        P::new(a.right, a.top),
-        P::new(a.right, a.bottom),
-        P::new(a.left, a.bottom),
-    ];
-    marks.outline(ring, Stroke::solid(Tone::Ink, width));
+fn outline(marks: &mut Marks, area: Area, width: f32) {
+    marks.outline(area.ring(), Stroke::solid(Tone::Ink, width));
 }
 
 pub(crate) fn draw(paper: Paper, plan: &Plan, title: &Title<'_>, marks: &mut Marks) {
@@ -83,13 +77,10 @@ fn entry(m: &mut Marks, cell: Area, y: f32, word: &str, text: &str) {
 }
 
 fn project(m: &mut Marks, cell: Area, site: &Site) {
-    let mut y = cell.top + 7.0;
     let title = if site.title.is_empty() { "Basement" } else { &site.title };
-    for line in wrap(title, HEAD, Style::Bold, cell.width()).into_iter().take(2) {
-        write(m, P::new(cell.left, y), &line, HEAD, Style::Bold);
-        y += HEAD * LEADING;
-    }
-    y = y.max(cell.top + 36.0);
+    let lines = wrap(title, HEAD, Style::Bold, cell.width()).into_iter().take(2);
+    write_lines(m, P::new(cell.left, cell.top + 7.0), lines, HEAD, Style::Bold);
+    let y = cell.top + 36.0;
     entry(m, cell, y, "Address", &site.papers.address);
     entry(m, cell, y + 13.0, "Parcel", &site.papers.parcel);
 }
@@ -108,40 +99,21 @@ fn printing(m: &mut Marks, cell: Area, paper: Paper, code: &str) {
         "Print at 100 %, actual size, no fitting.".to_owned(),
         "The bar is 1 in long when printed right:".to_owned(),
     ];
-    let mut y = cell.top + 6.0;
-    for line in lines {
-        write(
-            m,
-            P::new(cell.left, y),
-            &cut(&line, SMALL, Style::Plain, cell.width()),
-            SMALL,
-            Style::Plain,
-        );
-        y += SMALL * LEADING;
-    }
+    let lines = lines.map(|line| cut(&line, SMALL, Style::Plain, cell.width()));
+    let at = P::new(cell.left, cell.top + 6.0);
+    let y = at.y + write_lines(m, at, lines, SMALL, Style::Plain);
     // A check of the printer.
     let bar = Area { left: cell.left, top: y - 1.0, right: cell.left + INCH, bottom: y + 4.0 };
     outline(m, bar, 0.6);
-    let half = [
-        P::new(bar.left, bar.top),
-        P::new(bar.left + INCH / 2.0, bar.top),
-        P::new(bar.left + INCH / 2.0, bar.bottom),
-        P::new(bar.left, bar.bottom),
-    ];
-    m.fill(half, Tone::Ink);
-    y += 12.0;
-    for line in wrap(code, SMALL, Style::Plain, cell.width()).into_iter().take(2) {
-        write(m, P::new(cell.left, y), &line, SMALL, Style::Plain);
-        y += SMALL * LEADING;
-    }
+    let half = Area { right: bar.left + INCH / 2.0, ..bar };
+    m.fill(half.ring(), Tone::Ink);
+    let code = wrap(code, SMALL, Style::Plain, cell.width()).into_iter().take(2);
+    write_lines(m, P::new(cell.left, y + 12.0), code, SMALL, Style::Plain);
 }
 
 fn sheet(m: &mut Marks, cell: Area, title: &Title<'_>) {
-    let mut y = cell.top + 8.0;
-    for line in wrap(title.title, HEAD, Style::Bold, cell.width()).into_iter().take(2) {
-        write(m, P::new(cell.left, y), &line, HEAD, Style::Bold);
-        y += HEAD * LEADING;
-    }
+    let lines = wrap(title.title, HEAD, Style::Bold, cell.width()).into_iter().take(2);
+    write_lines(m, P::new(cell.left, cell.top + 8.0), lines, HEAD, Style::Bold);
     let scale = title.scale.map_or("Not to scale".to_owned(), |s| format!("Scale: {s}"));
     write(m, P::new(cell.left, cell.bottom - 22.0), &scale, BODY, Style::Plain);
     let of = format!("of {} sheets", title.of);

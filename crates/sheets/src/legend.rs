@@ -8,7 +8,7 @@ use plan::{Body, State};
 use space::Facts;
 
 use crate::paper::Area;
-use crate::type_set::{BODY, HEAD, LEADING, wrap, write};
+use crate::type_set::{BODY, HEAD, LEADING, wrap, write, write_lines};
 
 /// A sample.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -59,19 +59,11 @@ pub(crate) fn of(facts: &Facts) -> Vec<Entry> {
         let words = overheads.into_iter().collect::<Vec<_>>().join(", ");
         all.push((Sample::Overhead, format!("overhead: {words}")));
     }
-    let kinds: BTreeSet<(&str, usize)> = elements()
-        .filter(|e| e.stands())
-        .filter_map(|e| match &e.body {
-            Body::Service(s) => {
-                let place = ServiceKind::ALL.iter().position(|k| *k == s.kind)?;
-                Some((s.kind.word(), place))
-            }
-            _ => None,
-        })
-        .collect();
-    all.extend(
-        kinds.into_iter().map(|(word, i)| (Sample::Glyph(ServiceKind::ALL[i]), word.to_owned())),
-    );
+    let stands =
+        |kind| any(&|e| e.stands() && matches!(&e.body, Body::Service(s) if s.kind == kind));
+    let mut kinds: Vec<ServiceKind> = ServiceKind::ALL.into_iter().filter(|k| stands(*k)).collect();
+    kinds.sort_by_key(|kind| kind.word());
+    all.extend(kinds.into_iter().map(|kind| (Sample::Glyph(kind), kind.word().to_owned())));
     all
 }
 
@@ -89,13 +81,8 @@ fn lines((sample, word): &Entry, width: f32) -> Vec<String> {
     wrap(word, BODY, Style::Plain, width - indent(*sample))
 }
 
-/// Draws entries down a column as far as they fit; gives how many did, and how far down they reach.
-pub(crate) fn column(
-    title: &str,
-    entries: &[Entry],
-    area: Area,
-    marks: &mut Marks,
-) -> (usize, f32) {
+/// Draws entries down a column as far as they fit; gives how many did.
+pub(crate) fn column(title: &str, entries: &[Entry], area: Area, marks: &mut Marks) -> usize {
     let mut y = area.top + HEAD / 2.0;
     let mut drawn = 0;
     marks.group("legend", |m| {
@@ -109,15 +96,13 @@ pub(crate) fn column(
                 break;
             }
             draw_sample(entry.0, P::new(area.left + 13.0, y + 2.0), m);
-            for (i, line) in lines(entry, area.width()).iter().enumerate() {
-                let at = P::new(area.left + indent(entry.0), y + 2.0 + i as f32 * BODY * LEADING);
-                write(m, at, line, BODY, Style::Plain);
-            }
+            let at = P::new(area.left + indent(entry.0), y + 2.0);
+            write_lines(m, at, lines(entry, area.width()), BODY, Style::Plain);
             y += high;
             drawn += 1;
         }
     });
-    (drawn, y)
+    drawn
 }
 
 fn draw_sample(sample: Sample, at: P, m: &mut Marks) {

@@ -5,6 +5,7 @@
 //! line into the list there.
 
 mod desk;
+mod dimension;
 mod flow;
 mod frame;
 mod kinds;

@@ -1,5 +1,7 @@
 //! Sizes of paper, laid on their long side.
 
+use drawing::P;
+
 /// A size of paper.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash)]
 pub enum Paper {
@@ -83,6 +85,12 @@ impl Area {
 
     pub fn height(self) -> f32 {
         self.bottom - self.top
+    }
+
+    /// Its corners, clockwise from the left top.
+    pub fn ring(self) -> [P; 4] {
+        let Area { left, top, right, bottom } = self;
+        [P::new(left, top), P::new(right, top), P::new(right, bottom), P::new(left, bottom)]
     }
 
     /// What is left when strips are cut off: left, top, right, bottom.

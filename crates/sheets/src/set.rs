@@ -8,7 +8,7 @@ use space::Facts;
 
 use crate::desk::{self, Desk};
 use crate::frame::{self, Title};
-use crate::kinds::{Context, KINDS, Kind, Listed, Made, cover};
+use crate::kinds::{Context, KINDS, Listed, Made, cover};
 use crate::paper::Paper;
 
 /// What sheets are made from: a plan's facts, what was found in it, and the code in force.
@@ -20,7 +20,7 @@ pub struct Source<'a> {
 }
 
 /// How they are made.
-#[derive(Clone, Debug, Default)]
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
 pub struct Options {
     pub paper: Paper,
     pub system: System,
@@ -73,7 +73,7 @@ impl Source<'_> {
 /// A page before it has its number of how many.
 struct Page {
     number: String,
-    kind: &'static Kind,
+    kind: &'static str,
     title: String,
     scale: Option<&'static str>,
     marks: Marks,
@@ -95,14 +95,10 @@ pub fn set(source: &Source<'_>, options: &Options) -> Set {
         match (kind.make)(&context) {
             Made::Nothing(why) => context.left_out.push(LeftOut { title: kind.title, why }),
             Made::Drawn(made) => {
-                let several = made.len() > 1;
                 for (i, (marks, scale)) in made.into_iter().enumerate() {
-                    let title = match (several, i) {
-                        (true, 1..) => format!("{}, continued", kind.title),
-                        _ => kind.title.to_owned(),
-                    };
                     let number = format!("{}-{}", kind.discipline, kind.first + i);
-                    pages.push(Page { number, kind, title, scale, marks });
+                    let title = title(kind.title, i);
+                    pages.push(Page { number, kind: kind.slug, title, scale, marks });
                 }
             }
         }
@@ -110,7 +106,7 @@ pub fn set(source: &Source<'_>, options: &Options) -> Set {
     let listed = |p: &Page| Listed {
         number: p.number.clone(),
         title: p.title.clone(),
-        kind: p.kind.slug,
+        kind: p.kind,
         scale: p.scale,
     };
     context.index = pages.iter().map(listed).collect();
@@ -119,18 +115,19 @@ pub fn set(source: &Source<'_>, options: &Options) -> Set {
     let covers = cover::pages(&context, &desk);
     let of = covers.len() + pages.len();
     let covers = covers.into_iter().enumerate().map(|(i, marks)| Page {
-        number: format!("{}-00{}", cover::KIND.discipline, cover::KIND.first + i),
-        kind: &cover::KIND,
-        title: if i == 0 {
-            cover::KIND.title.to_owned()
-        } else {
-            format!("{}, continued", cover::KIND.title)
-        },
+        number: cover::number(i),
+        kind: cover::SLUG,
+        title: title(cover::TITLE, i),
         scale: None,
         marks,
     });
     let sheets = covers.chain(pages).map(|page| sheet(page, of, source, options)).collect();
     Set { sheets, left_out: context.left_out, desk }
+}
+
+/// The title of a page of a kind, counted from 0.
+fn title(kind: &str, page: usize) -> String {
+    if page == 0 { kind.to_owned() } else { format!("{kind}, continued") }
 }
 
 fn sheet(page: Page, of: usize, source: &Source<'_>, options: &Options) -> Sheet {
@@ -146,7 +143,7 @@ fn sheet(page: Page, of: usize, source: &Source<'_>, options: &Options) -> Sheet
     frame::draw(options.paper, source.plan(), &title, &mut marks);
     Sheet {
         number: page.number,
-        kind: page.kind.slug,
+        kind: page.kind,
         title: page.title,
         scale: page.scale,
         size: options.paper.size(),

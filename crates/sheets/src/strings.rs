@@ -8,6 +8,7 @@ use geometry::{Bounds, Pt, Seg};
 use measure::{Len, Precision, System};
 use space::{Facts, WallFacts, WallKind};
 
+use crate::dimension::{LINE, slashes};
 use crate::plan_view::OnPaper;
 use crate::type_set::SMALL;
 
@@ -181,22 +182,20 @@ fn one(
     m: &mut Marks,
 ) {
     let level = matches!(string.edge, Edge::South | Edge::North);
-    let stroke = Stroke::solid(Tone::Ink, 0.5);
     let points: Vec<P> = string.places.iter().map(|p| place(*p)).collect();
     let (Some(first), Some(last)) = (points.first(), points.last()) else { return };
-    m.line(vec![*first, *last], stroke);
-    // A slash at each place, and a short line that points to it.
+    m.line(vec![*first, *last], LINE);
+    // At each place a short line that points to it.
     let towards = match string.edge {
         Edge::South => (0.0, -1.0),
         Edge::North => (0.0, 1.0),
         Edge::West => (1.0, 0.0),
         Edge::East => (-1.0, 0.0),
     };
-    let slash = |p: &P| (p.by(-2.5, 2.5), p.by(2.5, -2.5));
-    m.segments(points.iter().map(slash).collect(), Stroke::solid(Tone::Ink, 0.9));
+    slashes(&points, m);
     let pointer =
         |p: &P| (p.by(-towards.0 * 3.0, -towards.1 * 3.0), p.by(towards.0 * 8.0, towards.1 * 8.0));
-    m.segments(points.iter().map(pointer).collect(), stroke);
+    m.segments(points.iter().map(pointer).collect(), LINE);
     for (pair, at) in string.places.windows(2).zip(points.windows(2)) {
         let text = system.len(pair[1] - pair[0], Precision::Tape);
         let base = at[0].towards(at[1], 0.5);

@@ -59,6 +59,22 @@ pub(crate) fn write(marks: &mut Marks, at: P, text: &str, size: f32, style: Styl
     }
 }
 
+/// Writes lines below one another, the first with its middle height at `at`; gives how far down they reach.
+pub(crate) fn write_lines(
+    marks: &mut Marks,
+    at: P,
+    lines: impl IntoIterator<Item = String>,
+    size: f32,
+    style: Style,
+) -> f32 {
+    let mut down = 0.0;
+    for line in lines {
+        write(marks, at.by(0.0, down), &line, size, style);
+        down += size * LEADING;
+    }
+    down
+}
+
 #[cfg(test)]
 mod tests {
     use super::*;

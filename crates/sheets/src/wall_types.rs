@@ -104,20 +104,24 @@ impl WallType {
 
     /// What is stated of its insulation; a dash where the layer is missing, `not stated` where the figure is.
     pub fn insulation(&self) -> String {
-        let r = |value: Option<Value>| match value {
-            Some(Value::Number(n)) => format!("R-{n}"),
-            _ => "R not stated".to_owned(),
-        };
         let mut parts = Vec::new();
         if self.has(Material::Foam) {
-            parts.push(format!("foam {}", r(self.foam_r)));
+            parts.push(format!("foam {}", r_value(self.foam_r)));
         }
         if self.has(Material::Stud) && (self.furring || self.cavity_r.is_some()) {
             match self.cavity_r {
                 Some(Value::Number(0)) => parts.push("cavity empty".to_owned()),
-                value => parts.push(format!("cavity {}", r(value))),
+                value => parts.push(format!("cavity {}", r_value(value))),
             }
         }
         if parts.is_empty() { "none".to_owned() } else { parts.join(", ") }
+    }
+}
+
+/// `R-10`, or that it is not stated.
+pub(crate) fn r_value(value: Option<Value>) -> String {
+    match value {
+        Some(Value::Number(n)) => format!("R-{n}"),
+        _ => "R not stated".to_owned(),
     }
 }

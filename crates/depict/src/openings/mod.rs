@@ -101,15 +101,11 @@ fn label(
     }
     let line = |text: String| vec![Line::plain(text, size::SMALL, Tone::SoftInk)];
     let mut forms = Vec::new();
+    // Where it has a name, a table says how it opens.
     let name = canvas.scene.name_of(element.id);
-    let named = |text: String| match name {
-        Some(name) => format!("{name} {text}"),
-        None => text,
-    };
-    let (text, more) = match (more, name) {
-        // The table says how it opens.
-        (_, Some(_)) => (named(text), None),
-        (more, None) => (text, more),
+    let (text, more) = match name {
+        Some(name) => (format!("{name} {text}"), None),
+        None => (text, more),
     };
     if let Some(word) = more {
         forms.push(line(format!("{text} {word}")));

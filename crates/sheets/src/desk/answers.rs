@@ -8,7 +8,7 @@ use rules::Severity;
 
 use super::lists::{Demand, Kind};
 use super::{Answer, Department};
-use crate::kinds::Context;
+use crate::kinds::{Context, cover};
 use crate::paper::Paper;
 
 const PLAN: &str = "proposed-plan";
@@ -52,7 +52,7 @@ impl At<'_> {
     }
 
     fn cover(&self) -> Answer {
-        Answer::Shown("G-001".to_owned())
+        Answer::Shown(cover::number(0))
     }
 
     fn on_if(&self, kind: &str, there: bool, what: &'static str, enter: &'static str) -> Answer {
@@ -262,7 +262,7 @@ impl At<'_> {
             "ceiling-heights" => self.on(TABLES),
             "area-totals" => self.cover(),
             "entire-basement" => self.on(PLAN),
-            "finished-before-labelled" => self.on_where(EXISTING, true, ""),
+            "finished-before-labelled" => self.on(EXISTING),
             "fireplace" => {
                 Answer::NothingSuch("no fireplace can be drawn; if there is one, add it as a note")
             }
@@ -272,20 +272,11 @@ impl At<'_> {
             }
             "closets" => self.on_where(PLAN, self.room(&[RoomUse::Closet]), "there is no closet"),
             "overall-dimensions" => self.on(PLAN),
-            "safety-glazing" => {
-                let glass =
-                    self.has(|e| matches!(&e.body, Body::Opening(o) if o.window().is_some()));
-                match glass {
-                    true => self.found(&[
-                        "glass-low",
-                        "glass-by-door",
-                        "glass-in-bath",
-                        "glass-in-door",
-                        "glass-by-stair",
-                    ]),
-                    false => Answer::NothingSuch("there is no window"),
-                }
-            }
+            "safety-glazing" => self.found_where(
+                self.window(),
+                &["glass-low", "glass-by-door", "glass-in-bath", "glass-in-door", "glass-by-stair"],
+                "there is no window",
+            ),
             "walls-removed" => self.on_where(EXISTING, removed, "nothing is removed"),
             "wet-bar-elevation" => {
                 let bar = self.has(|e| matches!(&e.body, Body::Furnishing(f) if f.name.to_lowercase().contains("bar")));
@@ -467,18 +458,21 @@ impl At<'_> {
                     "Place registers, or state of each room that it is heated.",
                 )
             }
-            "appliance-clearances" => match burner {
-                true => self.found(&["label-clearance", "appliance-service-space"]),
-                false => Answer::NothingSuch("no appliance is drawn"),
-            },
-            "bath-fan" => match bath {
-                true => self.found(&["bath-vent", "bath-fan-end", "bath-fan-rate"]),
-                false => Answer::NothingSuch("there is no bath"),
-            },
-            "combustion-air" => match burner {
-                true => self.found(&["combustion-volume", "combustion-openings"]),
-                false => Answer::NothingSuch("no appliance is drawn"),
-            },
+            "appliance-clearances" => self.found_where(
+                burner,
+                &["label-clearance", "appliance-service-space"],
+                "no appliance is drawn",
+            ),
+            "bath-fan" => self.found_where(
+                bath,
+                &["bath-vent", "bath-fan-end", "bath-fan-rate"],
+                "there is no bath",
+            ),
+            "combustion-air" => self.found_where(
+                burner,
+                &["combustion-volume", "combustion-openings"],
+                "no appliance is drawn",
+            ),
             "fuel-and-gas-line" => match (burner, self.any_states(&heat::FUEL)) {
                 (false, _) => Answer::NothingSuch("no appliance is drawn"),
                 (true, false) => Answer::Missing {

@@ -2,22 +2,22 @@
 
 use drawing::{Marks, P, Stroke, Style, Tone};
 use measure::{Area as FloorArea, Precision};
-use plan::State;
 use plan::element::RoomUse;
 
-use super::{Context, Kind, Made};
+use super::Context;
 use crate::desk::Desk;
 use crate::flow::{self, Piece, Table};
 use crate::paper::{Area, INCH, Paper};
-use crate::type_set::{BODY, SMALL, TITLE, write};
+use crate::type_set;
+use crate::type_set::{BODY, SMALL, wrap, write, write_lines};
 
-pub(crate) const KIND: Kind = Kind {
-    slug: "cover",
-    title: "Cover and index",
-    discipline: "G",
-    first: 1,
-    make: |_| Made::Drawn(Vec::new()),
-};
+pub(crate) const SLUG: &str = "cover";
+pub(crate) const TITLE: &str = "Cover and index";
+
+/// The number of a page of the cover, counted from 0.
+pub(crate) fn number(page: usize) -> String {
+    format!("G-{:03}", page + 1)
+}
 
 /// The space that one department asks to be left free: 3.75 x 5.75 in, top right.
 const STAMP: (f32, f32) = (3.75 * INCH, 5.75 * INCH);
@@ -32,12 +32,11 @@ pub(crate) fn pages(context: &Context<'_>, desk: &Desk) -> Vec<Marks> {
     let title = if site.title.is_empty() { "Basement" } else { &site.title };
     let head = format!("Permit drawings: {title}");
     let width = area.width() - stamp.0 - 24.0;
-    let mut y = area.top + TITLE / 2.0;
-    for line in crate::type_set::wrap(&head, TITLE, Style::Bold, width) {
-        write(&mut top, P::new(area.left, y), &line, TITLE, Style::Bold);
-        y += TITLE * 1.3;
-    }
-    let text = Area { top: y, right: area.right - stamp.0 - 24.0, ..area };
+    let size = type_set::TITLE;
+    let lines = wrap(&head, size, Style::Bold, width);
+    let at = P::new(area.left, area.top + size / 2.0);
+    let down = write_lines(&mut top, at, lines, size, Style::Bold);
+    let text = Area { top: at.y + down, right: area.right - stamp.0 - 24.0, ..area };
     let columns = if small { 1 } else { 2 };
     let mut pages = flow::pages(&pieces(context, desk), text, columns);
     if let Some(first) = pages.first_mut() {
@@ -50,37 +49,21 @@ pub(crate) fn pages(context: &Context<'_>, desk: &Desk) -> Vec<Marks> {
 /// Space for the stamp and for the statement of who drew the plan.
 fn stamps(m: &mut Marks, area: Area, (width, height): (f32, f32)) {
     let left = area.right - width;
-    let box_ = |top: f32, bottom: f32, m: &mut Marks| {
-        let ring = [
-            P::new(left, top),
-            P::new(area.right, top),
-            P::new(area.right, bottom),
-            P::new(left, bottom),
-        ];
-        m.outline(ring, Stroke::solid(Tone::Ink, 0.8));
-    };
+    let ink = |width| Stroke::solid(Tone::Ink, width);
     m.group("stamp", |m| {
-        box_(area.top, area.top + height, m);
-        write(
-            m,
-            P::new(left + 6.0, area.top + 9.0),
-            "For the department's stamp",
-            SMALL,
-            Style::Plain,
-        );
+        m.outline(Area { left, bottom: area.top + height, ..area }.ring(), ink(0.8));
+        let at = P::new(left + 6.0, area.top + 9.0);
+        write(m, at, "For the department's stamp", SMALL, Style::Plain);
     });
     m.group("statement", |m| {
         let top = area.top + height + 10.0;
         let bottom = (top + 96.0).min(area.bottom);
-        box_(top, bottom, m);
+        m.outline(Area { left, top, bottom, ..area }.ring(), ink(0.8));
         let text = "I prepared this drawing myself and am the owner of the house (strike out what is not so):";
-        let mut y = top + 10.0;
-        for line in crate::type_set::wrap(text, BODY, Style::Plain, width - 12.0) {
-            write(m, P::new(left + 6.0, y), &line, BODY, Style::Plain);
-            y += BODY * 1.35;
-        }
+        let lines = wrap(text, BODY, Style::Plain, width - 12.0);
+        write_lines(m, P::new(left + 6.0, top + 10.0), lines, BODY, Style::Plain);
         let line = bottom - 18.0;
-        m.line(vec![P::new(left + 6.0, line), P::new(area.right - 6.0, line)], Stroke::solid(Tone::Ink, 0.5));
+        m.line(vec![P::new(left + 6.0, line), P::new(area.right - 6.0, line)], ink(0.5));
         write(m, P::new(left + 6.0, line + 9.0), "Signature, date", SMALL, Style::Plain);
     });
 }
@@ -90,7 +73,7 @@ fn pieces(context: &Context<'_>, desk: &Desk) -> Vec<Piece> {
     project(context, &mut pieces);
     areas(context, &mut pieces);
     pieces.push(Piece::Head("Sheets".to_owned()));
-    let rows = std::iter::once(("G-001".to_owned(), KIND.title.to_owned()))
+    let rows = std::iter::once((number(0), TITLE.to_owned()))
         .chain(context.index.iter().map(|e| (e.number.clone(), e.title.clone())));
     let rows = rows.map(|(number, title)| vec![number, title]).collect();
     pieces.push(Piece::Table(Table { head: vec!["Sheet", "Title"], shares: vec![1.0, 4.0], rows }));
@@ -144,9 +127,8 @@ fn project(context: &Context<'_>, pieces: &mut Vec<Piece>) {
 
 /// Finished and unfinished floor of the proposed basement.
 fn areas(context: &Context<'_>, pieces: &mut Vec<Piece>) {
-    let facts = crate::plan_view::without(context.source.plan(), |e| e.state == State::Removed);
     let of = |test: &dyn Fn(RoomUse) -> bool| {
-        let rooms = facts.rooms.iter().filter(|r| test(r.room_use));
+        let rooms = context.source.facts.rooms.iter().filter(|r| test(r.room_use));
         rooms.fold(FloorArea::ZERO, |all, r| all + r.area)
     };
     let unfinished = |u: RoomUse| {

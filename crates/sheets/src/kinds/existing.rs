@@ -5,7 +5,8 @@ use plan::State;
 
 use super::plans::{self, PlanSheet};
 use super::{Context, Kind, Made};
-use crate::{legend, plan_view};
+use crate::legend;
+use crate::plan_view::{self, Wanted};
 
 pub(crate) const KIND: Kind = Kind {
     slug: "existing-plan",
@@ -21,12 +22,16 @@ fn make(context: &Context<'_>) -> Made {
         return Made::Nothing("everything in the plan is new".to_owned());
     }
     let facts = plan_view::without(plan, |e| e.state == State::New);
-    let sheet = PlanSheet {
+    let wanted = Wanted {
         facts: &facts,
         named: &[],
         show: Show { furnishings: false, notes: false, ..Show::default() },
         strings: true,
         caption: "Existing basement, and what is removed",
+        system: context.system,
+    };
+    let sheet = PlanSheet {
+        plan: wanted,
         legend: legend::of(&facts),
         remarks: vec![
             "Foundation: to outer faces. Openings: to jambs. Partitions: to centre lines."

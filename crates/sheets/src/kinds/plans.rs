@@ -3,7 +3,8 @@
 use depict::Show;
 use drawing::{Marks, P, Stroke, Style, TextMark, Tone};
 use measure::{Len, System};
-use plan::ElementId;
+use plan::element::ServiceKind;
+use plan::{Body, State};
 use space::Facts;
 
 use super::{Context, Made};
@@ -21,35 +22,66 @@ const FOOT: f32 = 112.0;
 
 /// A sheet with one plan.
 pub(super) struct PlanSheet<'a> {
-    pub facts: &'a Facts,
-    pub named: &'a [(ElementId, String)],
-    pub show: Show,
-    pub strings: bool,
-    pub caption: &'a str,
+    pub plan: Wanted<'a>,
     pub legend: Vec<Entry>,
     /// Remarks below the legend.
     pub remarks: Vec<String>,
 }
 
+/// The plan of one trade: its services and what goes with them, on the walls.
+pub(super) struct Trade {
+    pub kinds: &'static [ServiceKind],
+    /// Whether an overhead or a furnishing belongs to it.
+    pub with: fn(&Body) -> bool,
+    pub caption: &'static str,
+    /// Why there is no sheet where nothing of it is drawn.
+    pub nothing: &'static str,
+    /// Remarks for the facts that are drawn.
+    pub remarks: fn(&Context<'_>, &Facts) -> Vec<String>,
+}
+
+/// The sheet of a trade.
+pub(super) fn of_trade(context: &Context<'_>, trade: &Trade) -> Made {
+    let plan = context.source.plan();
+    let own = |body: &Body| match body {
+        Body::Service(s) => trade.kinds.contains(&s.kind),
+        Body::Overhead(_) | Body::Furnishing(_) => (trade.with)(body),
+        _ => false,
+    };
+    if !plan.elements().iter().any(|e| e.stands() && own(&e.body)) {
+        return Made::Nothing(trade.nothing.to_owned());
+    }
+    let others = |body: &Body| {
+        let kind = matches!(
+            body,
+            Body::Service(_) | Body::Overhead(_) | Body::Furnishing(_) | Body::Note(_)
+        );
+        kind && !own(body)
+    };
+    let facts = plan_view::without(plan, |e| e.state == State::Removed || others(&e.body));
+    let wanted = Wanted {
+        facts: &facts,
+        named: &[],
+        show: Show::default(),
+        strings: false,
+        system: context.system,
+        caption: trade.caption,
+    };
+    let remarks = (trade.remarks)(context, &facts);
+    draw(context, &PlanSheet { plan: wanted, legend: legend::of(&facts), remarks })
+}
+
 /// The plan with its legend; what of the legend has no room beside the plan goes to a page of its own.
 pub(super) fn draw(context: &Context<'_>, sheet: &PlanSheet<'_>) -> Made {
     let area = context.area;
-    let wanted = Wanted {
-        facts: sheet.facts,
-        named: sheet.named,
-        show: sheet.show,
-        strings: sheet.strings,
-        system: context.system,
-        caption: sheet.caption,
-    };
-    let (mut marks, scale) = plan_view::draw(&wanted, area.cut(0.0, 0.0, COLUMN + 10.0, 0.0));
+    let (mut marks, scale) = plan_view::draw(&sheet.plan, area.cut(0.0, 0.0, COLUMN + 10.0, 0.0));
     let column = Area { left: area.right - COLUMN, ..area };
     let remarks = sheet.remarks.iter().map(|text| (Sample::None, text.clone()));
     let gap = std::iter::once((Sample::None, String::new()));
     let entries: Vec<Entry> = sheet.legend.iter().cloned().chain(gap).chain(remarks).collect();
     // The graphic bar and the north arrow stand below.
     let beside = Area { bottom: column.bottom - FOOT, ..column };
-    let (mut done, _) = legend::column("Legend", &entries, beside, &mut marks);
+    let mut done = legend::column("Legend", &entries, beside, &mut marks);
     let north = context.source.plan().site.papers.north;
     bar(context.system, scale, P::new(column.left + 4.0, column.bottom - 20.0), &mut marks);
     arrow(north, P::new(column.right - 40.0, column.bottom - 62.0), &mut marks);
@@ -61,7 +93,7 @@ pub(super) fn draw(context: &Context<'_>, sheet: &PlanSheet<'_>) -> Made {
         while left + COLUMN <= area.right && done < entries.len() {
             let column = Area { left, right: left + COLUMN, ..area };
             let title = if left > area.left { "" } else { "Legend, continued" };
-            done += legend::column(title, &entries[done..], column, &mut page).0;
+            done += legend::column(title, &entries[done..], column, &mut page);
             left += COLUMN + 20.0;
         }
         if done == before {
@@ -82,12 +114,8 @@ fn bar(system: System, scale: Scale, at: P, m: &mut Marks) {
     m.group("graphic bar", |m| {
         for i in (0..most).step_by(step) {
             let x = |n: usize| at.x + scale.points(unit) * n as f32;
-            let ring = [
-                P::new(x(i), at.y),
-                P::new(x(i + step), at.y),
-                P::new(x(i + step), at.y + 4.0),
-                P::new(x(i), at.y + 4.0),
-            ];
+            let (top, bottom) = (at.y, at.y + 4.0);
+            let ring = Area { left: x(i), top, right: x(i + step), bottom }.ring();
             if (i / step) % 2 == 0 {
                 m.fill(ring, Tone::Ink);
             }

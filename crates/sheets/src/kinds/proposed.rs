@@ -7,8 +7,9 @@ use plan::{Body, Element, State};
 use super::plans::{self, PlanSheet};
 use super::tables::escape;
 use super::{Context, Kind, Made};
+use crate::legend;
+use crate::plan_view::{self, Wanted};
 use crate::wall_types::{self, WallType};
-use crate::{legend, plan_view};
 
 pub(crate) const KIND: Kind = Kind {
     slug: "proposed-plan",
@@ -46,12 +47,16 @@ fn make(context: &Context<'_>) -> Made {
     let mut legend = legend::of(&facts);
     let word = |t: &WallType| format!("{}: {}", t.name, t.build_up(context.system));
     legend.extend(types.iter().map(|t| (legend::Sample::None, word(t))));
-    let sheet = PlanSheet {
+    let wanted = Wanted {
         facts: &facts,
         named: &named,
-        show: Show { furnishings: true, ..Show::default() },
+        show: Show::default(),
         strings: true,
         caption: "Proposed basement",
+        system: context.system,
+    };
+    let sheet = PlanSheet {
+        plan: wanted,
         legend,
         remarks: vec![
             "Foundation: to outer faces. Openings: to jambs. Partitions: to centre lines. Rooms: clear between finished faces.".to_owned(),

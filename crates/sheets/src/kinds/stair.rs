@@ -1,6 +1,6 @@
 //! Stairs from the side: rise, run, headroom.
 
-use drawing::{Anchor, Marks, P, Slope, Stroke, Style, TextMark, Tone, hatch};
+use drawing::{Marks, P, Slope, Stroke, Style, Tone, hatch};
 use measure::{Len, Precision};
 use plan::detail::Detail;
 use plan::detail::stair::{
@@ -10,10 +10,11 @@ use plan::element::Stair;
 use plan::{Body, Element};
 
 use super::{Context, Kind, Made};
+use crate::dimension::between;
 use crate::paper::Area;
 use crate::plan_view::caption;
 use crate::scale::Scale;
-use crate::type_set::{BODY, LEADING, SMALL, write};
+use crate::type_set::{BODY, LEADING, write};
 
 pub(crate) const KIND: Kind =
     Kind { slug: "stair-section", title: "Stair section", discipline: "A", first: 302, make };
@@ -80,40 +81,17 @@ fn profile(context: &Context<'_>, s: &Stair, scale: Scale, origin: P, rise: Len,
         Stroke::dashed(Tone::Overhead, 0.8, 6.0, 3.0),
     );
     let middle = low.towards(high, 0.5);
-    measure(
-        m,
-        middle,
-        middle.by(0.0, -up),
-        &format!("headroom {}", context.system.inches(s.headroom, Precision::Tape)),
-    );
+    let headroom = format!("headroom {}", context.system.inches(s.headroom, Precision::Tape));
+    between(middle, middle.by(0.0, -up), &headroom, m);
     // One rise and one run near the foot, the whole rise at the head.
     let inches = |l| context.system.inches(l, Precision::Fine);
     let x = at(Len::ZERO, Len::ZERO).by(-10.0, 0.0);
-    measure(m, x, x.by(0.0, -scale.points(s.rise)), &inches(s.rise));
+    between(x, x.by(0.0, -scale.points(s.rise)), &inches(s.rise), m);
     let run = (at(Len::ZERO, s.rise).by(0.0, -9.0), at(s.run, s.rise).by(0.0, -9.0));
-    measure(m, run.0, run.1, &inches(s.run));
+    between(run.0, run.1, &inches(s.run), m);
     let end = at(s.length() + Len::inches(12), Len::ZERO);
-    measure(m, end, end.by(0.0, -scale.points(rise)), &context.system.len(rise, Precision::Fine));
-}
-
-/// A dimension between two points, its figure beside the line.
-fn measure(m: &mut Marks, a: P, b: P, text: &str) {
-    m.line(vec![a, b], Stroke::solid(Tone::Ink, 0.5));
-    m.segments(
-        [a, b].map(|p| (p.by(-2.5, 2.5), p.by(2.5, -2.5))).to_vec(),
-        Stroke::solid(Tone::Ink, 0.9),
-    );
-    let upright = (a.x - b.x).abs() < (a.y - b.y).abs();
-    let at = a.towards(b, 0.5);
-    let short = a.distance(b) < drawing::text_width(text, SMALL, Style::Plain) + 4.0;
-    let mark = if upright && short {
-        TextMark::new(at.by(-5.0, 0.0), text, SMALL, Tone::Ink).anchor(Anchor::End)
-    } else if upright {
-        TextMark::new(at.by(-6.0, 0.0), text, SMALL, Tone::Ink).angle(90.0)
-    } else {
-        TextMark::new(at.by(0.0, -6.0), text, SMALL, Tone::Ink)
-    };
-    m.text(mark);
+    let whole = context.system.len(rise, Precision::Fine);
+    between(end, end.by(0.0, -scale.points(rise)), &whole, m);
 }
 
 fn words(context: &Context<'_>, element: &Element, s: &Stair, area: Area, m: &mut Marks) {

@@ -8,7 +8,7 @@ use space::{OpeningFacts, Room};
 
 use super::{Context, Kind, Made};
 use crate::flow::{self, Piece, Table};
-use crate::{plan_view, wall_types};
+use crate::wall_types;
 
 pub(crate) const KIND: Kind = Kind {
     slug: "tables",
@@ -19,7 +19,8 @@ pub(crate) const KIND: Kind = Kind {
 };
 
 fn make(context: &Context<'_>) -> Made {
-    let facts = plan_view::without(context.source.plan(), |e| e.state == State::Removed);
+    // Facts are of what stands: what is removed is in none of the tables.
+    let facts = context.source.facts;
     let mut pieces = Vec::new();
     let mut add = |head: &str, table: Table, after: &[&str]| {
         if !table.rows.is_empty() {
@@ -108,7 +109,7 @@ fn make(context: &Context<'_>) -> Made {
             "Clear area: clear width x clear height. Sill: finished floor to the bottom of the clear opening. * estimated from the frame: take it from the maker's sheet.",
         ],
     );
-    let types = wall_types::of(&facts);
+    let types = wall_types::of(facts);
     let rows = types.iter().map(|t| {
         vec![
             t.name.clone(),

@@ -1,17 +1,18 @@
 //! Sections through every type of new wall, from the slab to the joists.
 
-use drawing::{Marks, P, Slope, Stroke, Style, TextMark, Tone, hatch};
+use drawing::{Marks, P, Slope, Stroke, Style, Tone, hatch};
 use measure::{Len, Precision};
+use plan::CeilingBuild;
 use plan::detail::Value;
 use plan::element::{Layer, Material};
-use plan::{CeilingBuild, State};
 
 use super::{Context, Kind, Made};
+use crate::dimension::between;
 use crate::paper::Area;
-use crate::plan_view::{self, caption};
+use crate::plan_view::caption;
 use crate::scale::Scale;
-use crate::type_set::{BODY, LEADING, SMALL, wrap, write};
-use crate::wall_types::{self, WallType};
+use crate::type_set::{BODY, LEADING, wrap, write_lines};
+use crate::wall_types::{self, WallType, r_value};
 
 pub(crate) const KIND: Kind = Kind {
     slug: "wall-sections",
@@ -32,8 +33,7 @@ const PLATE: Len = Len::sixty_fourths(96);
 const CONCRETE: Len = Len::inches(8);
 
 fn make(context: &Context<'_>) -> Made {
-    let facts = plan_view::without(context.source.plan(), |e| e.state == State::Removed);
-    let types = wall_types::of(&facts);
+    let types = wall_types::of(context.source.facts);
     if types.is_empty() {
         return Made::Nothing("no new wall is drawn".to_owned());
     }
@@ -136,7 +136,11 @@ fn section(context: &Context<'_>, t: &WallType, scale: Scale, cell: Area, m: &mu
         words.push((f.at(reach - Len::inches(5), site.floor_build), word));
     }
     layers(context, t, &f, start, joists, m, &mut words);
-    figures(context, &f, (reach, site.floor_build, ceiling), m);
+    // The clear height, finished floor to ceiling, beside the section.
+    let (low, high) =
+        (f.at(reach, site.floor_build).by(12.0, 0.0), f.at(reach, ceiling).by(12.0, 0.0));
+    let clear = context.system.len(ceiling - site.floor_build, Precision::Floor);
+    between(low, high, &clear, m);
     leaders(
         &mut words,
         f.at(reach, zero).x + 30.0,
@@ -195,7 +199,7 @@ fn layers(
                     );
                 }
                 m.outline(ring, thin);
-                words.push((at, format!("{}, {}", text(context, layer), r(t.foam_r))));
+                words.push((at, format!("{}, {}", text(context, layer), r_value(t.foam_r))));
             }
             _ => {
                 m.outline(ring, thin);
@@ -221,36 +225,16 @@ fn text(context: &Context<'_>, layer: &Layer) -> String {
     format!("{} {}", context.system.inches(layer.thickness, Precision::Tape), layer.material.word())
 }
 
-fn r(value: Option<Value>) -> String {
-    match value {
-        Some(Value::Number(n)) => format!("R-{n}"),
-        _ => "R not stated".to_owned(),
-    }
-}
-
 fn stud(context: &Context<'_>, t: &WallType, layer: &Layer) -> String {
     let inches = |len| context.system.inches(len, Precision::Tape);
     let mut text = format!("{} studs at {}", inches(layer.thickness), inches(t.spacing));
     match t.cavity_r {
         Some(Value::Number(0)) => text.push_str(", cavity empty"),
-        Some(_) => text.push_str(&format!(", cavity {}", r(t.cavity_r))),
+        Some(_) => text.push_str(&format!(", cavity {}", r_value(t.cavity_r))),
         None if t.furring => text.push_str(", cavity R not stated"),
         None => {}
     }
     text
-}
-
-/// The clear height, finished floor to ceiling, beside the section.
-fn figures(context: &Context<'_>, f: &Frame, (x, low, high): (Len, Len, Len), m: &mut Marks) {
-    let (a, b) = (f.at(x, low).by(12.0, 0.0), f.at(x, high).by(12.0, 0.0));
-    let stroke = Stroke::solid(Tone::Ink, 0.5);
-    m.line(vec![a, b], stroke);
-    m.segments(
-        [a, b].map(|p| (p.by(-2.5, 2.5), p.by(2.5, -2.5))).to_vec(),
-        Stroke::solid(Tone::Ink, 0.9),
-    );
-    let text = context.system.len(high - low, Precision::Floor);
-    m.text(TextMark::new(a.towards(b, 0.5).by(-5.5, 0.0), text, SMALL, Tone::Ink).angle(90.0));
 }
 
 /// Words in a column, each with a line to what it names; from top to bottom as what they name.
@@ -281,8 +265,6 @@ fn leaders(words: &mut Vec<(P, String)>, x: f32, cell: Area, m: &mut Marks) {
             Stroke::solid(Tone::SoftInk, 0.4),
         );
         m.circle(*at, 1.2, Some(Tone::Ink), None);
-        for (i, line) in lines.iter().enumerate() {
-            write(m, first.by(0.0, i as f32 * BODY * LEADING), line, BODY, Style::Plain);
-        }
+        write_lines(m, first, lines.iter().cloned(), BODY, Style::Plain);
     }
 }
