@@ -5,6 +5,7 @@ use drawing::{
 };
 use egui::epaint::{CircleShape, Mesh, PathShape, TextShape};
 use egui::{Color32, FontFamily, FontId, Painter, Pos2, Rect, Shape, Vec2, pos2};
+use sheets::Sheet;
 
 use super::theme::{bold, colour};
 
@@ -33,6 +34,14 @@ pub fn marks(painter: &Painter, marks: &Marks, palette: Palette, origin: Pos2) {
         }
     }
     painter.extend(pen.shapes);
+}
+
+/// Paints a sheet of paper as it is printed, as large as a box that has its proportions.
+pub fn sheet(painter: &Painter, sheet: &Sheet, rect: Rect) {
+    painter.rect_filled(rect, 0.0, Color32::WHITE);
+    let scale = rect.width() / sheet.size.0;
+    let printed = sheet.marks.clone().placed(scale, P::default());
+    marks(painter, &printed, Palette::Print, rect.min);
 }
 
 /// Turns marks into egui's shapes.

@@ -4,33 +4,23 @@ use std::sync::{Arc, PoisonError};
 
 use editor::Checked;
 use egui::Context;
-use measure::System;
 use rules::Book;
-use sheets::{Options, Paper, Set, Source};
+use sheets::{Options, Set, Source};
 use space::Facts;
 
 use super::moving::Job;
 
-/// What the set is made for.
-#[derive(Clone, Debug, Default, PartialEq, Eq)]
-pub struct Wanted {
-    pub paper: Paper,
-    /// Code of the department whose list is checked; empty for the general list.
-    pub list: String,
-    pub system: System,
-}
-
 /// The set as it was made last, and the one that is being made.
 #[derive(Debug, Default)]
 pub struct Sheeting {
-    of: Option<(Arc<Facts>, Wanted)>,
+    of: Option<(Arc<Facts>, Options)>,
     job: Option<Job<Option<Arc<Set>>>>,
     made: Option<Arc<Set>>,
 }
 
 impl Sheeting {
     /// Sees to it that the set of these facts is there or is being made.
-    pub fn tend(&mut self, ctx: &Context, checked: &Checked, wanted: &Wanted) {
+    pub fn tend(&mut self, ctx: &Context, checked: &Checked, wanted: &Options) {
         if let Some(set) = self.job.as_ref().and_then(|job| job.read(Option::clone)) {
             self.made = Some(set);
             self.job = None;
@@ -56,15 +46,13 @@ impl Sheeting {
     }
 
     /// The set of the plan as it is now, made at once: what is written must not be what was.
-    pub fn fresh(checked: &Checked, wanted: &Wanted) -> Arc<Set> {
+    pub fn fresh(checked: &Checked, wanted: &Options) -> Arc<Set> {
         Arc::new(make(checked, wanted))
     }
 }
 
-fn make(checked: &Checked, wanted: &Wanted) -> Set {
-    let facts = &checked.facts;
-    let book = Book::of(&facts.plan.site);
-    let source = Source { facts, findings: &checked.findings, book: &book };
-    let list = (!wanted.list.is_empty()).then(|| wanted.list.clone());
-    sheets::set(&source, &Options { paper: wanted.paper, system: wanted.system, list })
+fn make(checked: &Checked, options: &Options) -> Set {
+    let book = Book::of(&checked.facts.plan.site);
+    let source = Source { facts: &checked.facts, findings: &checked.findings, book: &book };
+    sheets::set(&source, options)
 }

@@ -6,9 +6,9 @@ use egui::Vec2;
 use geometry::{Bounds, Pt};
 use plan::ElementId;
 use rules::Finding;
+use sheets::Options;
 use space::ways::Target;
 
-use super::sheeting::Wanted;
 use super::theme::Look;
 
 /// A kind of thing that can be left out of the picture.
@@ -91,7 +91,7 @@ pub struct View {
     pub lit_way: Option<Target>,
     pub picked_way: Option<Target>,
     /// What the permit set is made for, and the sheet that is looked at.
-    pub wanted: Wanted,
+    pub wanted: Options,
     pub sheet: usize,
     /// The pointer is over the rows of the room to move.
     pub shows_moving: bool,
@@ -113,7 +113,7 @@ impl Default for View {
             listed: Listed::default(),
             lit_way: None,
             picked_way: None,
-            wanted: Wanted::default(),
+            wanted: Options::default(),
             sheet: 0,
             shows_moving: false,
             pointer: None,

@@ -2,8 +2,7 @@
 
 use std::sync::Arc;
 
-use drawing::{P, Palette};
-use egui::{Color32, RichText, ScrollArea, Sense, Ui, vec2};
+use egui::{RichText, ScrollArea, Sense, Ui, vec2};
 use sheets::Set;
 
 use super::super::paint;
@@ -53,10 +52,7 @@ pub fn show(ui: &mut Ui, page: &mut SheetPage) -> Option<Answer> {
             let size = vec2(sheet.size.0 * scale, sheet.size.1 * scale);
             let (rect, _) = ui.allocate_exact_size(size.max(vec2(room.x, size.y)), Sense::hover());
             let sheet_rect = egui::Rect::from_center_size(rect.center(), size);
-            let painter = ui.painter().clone();
-            painter.rect_filled(sheet_rect, 0.0, Color32::WHITE);
-            let marks = sheet.marks.clone().placed(scale, P::default());
-            paint::marks(&painter, &marks, Palette::Print, sheet_rect.min);
+            paint::sheet(ui.painter(), sheet, sheet_rect);
         },
     );
     answer

@@ -2,8 +2,8 @@
 
 use std::sync::Arc;
 
-use drawing::{P, Palette, Tone};
-use egui::{Button, Color32, ComboBox, Label, RichText, Sense, Ui, WidgetInfo, vec2};
+use drawing::Tone;
+use egui::{Button, ComboBox, Label, RichText, Sense, Ui, WidgetInfo, vec2};
 use sheets::{Answer, Paper, Set, Sheet};
 
 use super::super::act::{Act, Cx};
@@ -64,19 +64,19 @@ fn choices(ui: &mut Ui, cx: &mut Cx<'_>) {
     });
     ui.horizontal(|ui| {
         ui.label("List");
-        let name = |code: &str| {
-            sheets::department(code).map_or("whatever any desk asks".to_owned(), |d| d.name.clone())
-        };
-        let text = name(&cx.view.wanted.list);
-        let list = ComboBox::from_id_salt("list").selected_text(&text).truncate().height(420.0);
+        let all = "whatever any desk asks";
+        let chosen = cx.view.wanted.list.as_deref().and_then(sheets::department);
+        let text = chosen.map_or(all, |d| &d.name);
+        let list = ComboBox::from_id_salt("list").selected_text(text).truncate().height(420.0);
         let shown = list.width(ui.available_width() - 8.0).show_ui(ui, |ui| {
-            ui.selectable_value(&mut cx.view.wanted.list, String::new(), name(""));
+            let value = &mut cx.view.wanted.list;
+            ui.selectable_value(value, None, all);
             for d in sheets::departments() {
-                let value = &mut cx.view.wanted.list;
-                ui.selectable_value(value, d.code.clone(), &d.name).on_hover_text(&d.publisher);
+                let code = Some(d.code.clone());
+                ui.selectable_value(value, code, &d.name).on_hover_text(&d.publisher);
             }
         });
-        named(&shown.response, "List", &text);
+        named(&shown.response, "List", text);
     });
 }
 
@@ -92,10 +92,7 @@ fn small(ui: &mut Ui, sheet: &Sheet) -> egui::Response {
     let (rect, response) =
         ui.allocate_exact_size(vec2(width, sheet.size.1 * scale), Sense::click());
     if ui.is_rect_visible(rect) {
-        let painter = ui.painter_at(rect);
-        painter.rect_filled(rect, 0.0, Color32::WHITE);
-        let marks = sheet.marks.clone().placed(scale, P::default());
-        paint::marks(&painter, &marks, Palette::Print, rect.min);
+        paint::sheet(&ui.painter_at(rect), sheet, rect);
     }
     let name = format!("Sheet {}, {}", sheet.number, sheet.title);
     response.widget_info(|| WidgetInfo::labeled(egui::Role::Button, true, &name));
