@@ -262,7 +262,14 @@ impl At<'_> {
             "ceiling-heights" => self.on(TABLES),
             "area-totals" => self.cover(),
             "entire-basement" => self.on(PLAN),
-            "finished-before-labelled" => self.on(EXISTING),
+            "finished-before-labelled" => {
+                let finished = |e: &Element| {
+                    let unfinished = |u| matches!(u, RoomUse::Unfinished | RoomUse::Mechanical);
+                    e.state == State::Existing
+                        && matches!(&e.body, Body::RoomTag(t) if !unfinished(t.room_use))
+                };
+                self.on_where(EXISTING, self.has(finished), "nothing is drawn as finished before")
+            }
             "fireplace" => {
                 Answer::NothingSuch("no fireplace can be drawn; if there is one, add it as a note")
             }

@@ -41,8 +41,7 @@ fn make(context: &Context<'_>) -> Made {
     let mut named = WallType::names(&types);
     let openings = facts.plan.elements().iter().filter(|e| matches!(e.body, Body::Opening(_)));
     named.extend(openings.map(|e| {
-        let escape = facts.opening(e.id).is_some_and(|o| escape(context, e, o) == "yes");
-        (e.id, if escape { format!("{} escape", e.name()) } else { e.name() })
+        (e.id, if escape(context, e) == "yes" { format!("{} escape", e.name()) } else { e.name() })
     }));
     let mut legend = legend::of(&facts);
     let word = |t: &WallType| format!("{}: {}", t.name, t.build_up(context.system));

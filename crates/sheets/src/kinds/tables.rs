@@ -1,9 +1,9 @@
 //! Tables of rooms, doors, windows with the arithmetic of escape openings, wall types.
 
 use measure::{Area, Len, Precision};
-use plan::element::{DoorOperation, OpeningKind, Window};
+use plan::element::{DoorOperation, OpeningKind, RoomUse, Side, Window};
 use plan::{Body, Element, State};
-use rules::Severity;
+use rules::{Finding, Group, Severity};
 use space::{OpeningFacts, Room};
 
 use super::{Context, Kind, Made};
@@ -55,11 +55,11 @@ fn make(context: &Context<'_>) -> Made {
             let swing = match d.operation {
                 DoorOperation::Hinged | DoorOperation::Bifold => {
                     let to = match d.swing {
-                        plan::element::Side::Left => facts.left,
-                        plan::element::Side::Right => facts.right,
+                        Side::Left => facts.left,
+                        Side::Right => facts.right,
                     };
                     to.map_or("outdoors".to_owned(), |r| {
-                        format!("into {}", context_room(context, r))
+                        format!("into {}", context.source.facts.room(r).name)
                     })
                 }
                 _ => "-".to_owned(),
@@ -156,10 +156,6 @@ fn state(element: &Element) -> String {
     .to_owned()
 }
 
-fn context_room(context: &Context<'_>, room: space::RoomIndex) -> String {
-    context.source.facts.rooms.get(room.0).map_or(String::new(), |r| r.name.clone())
-}
-
 fn room_row(context: &Context<'_>, room: &Room) -> Vec<String> {
     let long = |len| context.system.len(len, Precision::Floor);
     vec![
@@ -211,26 +207,23 @@ fn window_row(
             "-".to_owned()
         },
         inches(sill),
-        escape(context, element, facts).to_owned(),
+        escape(context, element).to_owned(),
         well,
     ]
 }
 
-/// Whether a room's way out rests on the window, by the rules.
-pub(super) fn escape(
-    context: &Context<'_>,
-    element: &Element,
-    facts: &OpeningFacts,
-) -> &'static str {
-    let about = |f: &&rules::Finding| {
+/// Whether a bedroom's way out rests on an opening, by the rules.
+pub(super) fn escape(context: &Context<'_>, element: &Element) -> &'static str {
+    let facts = context.source.facts;
+    let Some(opening) = facts.opening(element.id) else { return "-" };
+    let about = |f: &&Finding| {
         f.elements.contains(&element.id)
-            && rules::rule(f.rule).is_some_and(|r| r.group == rules::Group::WayOut)
+            && rules::rule(f.rule).is_some_and(|r| r.group == Group::WayOut)
     };
     let bad =
         context.source.findings.iter().filter(about).any(|f| f.severity == Severity::Correction);
-    let room = |r: space::RoomIndex| &context.source.facts.rooms[r.0];
-    let bedroom = facts.rooms().any(|r| room(r).room_use == plan::element::RoomUse::Bedroom);
-    let leads_out = facts.outside || element.body.letter() == "N";
+    let bedroom = opening.rooms().any(|r| facts.room(r).room_use == RoomUse::Bedroom);
+    let leads_out = opening.outside || !facts.is_door(element.id);
     match (bedroom && leads_out, bad) {
         (true, false) => "yes",
         (true, true) => "no, see the notes",

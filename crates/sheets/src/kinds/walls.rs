@@ -2,9 +2,9 @@
 
 use drawing::{Marks, P, Slope, Stroke, Style, Tone, hatch};
 use measure::{Len, Precision};
-use plan::CeilingBuild;
 use plan::detail::Value;
 use plan::element::{Layer, Material};
+use plan::{CeilingBuild, ElementId};
 
 use super::{Context, Kind, Made};
 use crate::dimension::between;
@@ -27,10 +27,10 @@ fn cell_width(area: Area) -> f32 {
     (area.width() / 4.0).clamp(236.0, 420.0)
 }
 
+/// How deep slab and joists are drawn; nobody measured them, and the words say so.
 const SLAB: Len = Len::inches(4);
 const JOIST: Len = Len::sixty_fourths(9 * 64 + 16);
 const PLATE: Len = Len::sixty_fourths(96);
-const CONCRETE: Len = Len::inches(8);
 
 fn make(context: &Context<'_>) -> Made {
     let types = wall_types::of(context.source.facts);
@@ -80,7 +80,7 @@ fn section(context: &Context<'_>, t: &WallType, scale: Scale, cell: Area, m: &mu
     let f = Frame { origin: P::new(cell.left + 22.0, bottom - scale.points(SLAB) - 6.0), scale };
     let ink = Stroke::solid(Tone::Ink, 0.9);
     let thin = Stroke::solid(Tone::Ink, 0.5);
-    let start = if t.furring { CONCRETE } else { zero };
+    let start = concrete_behind(context, t);
     let wide = start + t.thickness();
     let reach = wide + Len::inches(12);
     let mut words: Vec<(P, String)> = Vec::new();
@@ -96,12 +96,12 @@ fn section(context: &Context<'_>, t: &WallType, scale: Scale, cell: Area, m: &mu
     concrete(f.ring((zero - Len::inches(2), reach), (zero - SLAB, zero)), m);
     words.push((
         f.at(reach - Len::inches(3), zero - Len::inches(2)),
-        "concrete slab, existing".to_owned(),
+        "concrete slab, existing (thickness not measured)".to_owned(),
     ));
     if t.furring {
-        concrete(f.ring((zero, CONCRETE), (zero, joists)), m);
+        concrete(f.ring((zero, start), (zero, joists)), m);
         words.push((
-            f.at(Len::inches(4), joists - Len::inches(10)),
+            f.at(start / 2, joists - Len::inches(10)),
             "foundation wall, existing".to_owned(),
         ));
     }
@@ -110,7 +110,7 @@ fn section(context: &Context<'_>, t: &WallType, scale: Scale, cell: Area, m: &mu
     m.outline(joist, thin);
     words.push((
         f.at(reach - Len::inches(3), joists + Len::inches(5)),
-        "floor joists, existing".to_owned(),
+        "floor joists, existing (depth not measured)".to_owned(),
     ));
     let ceiling = joists - site.ceiling.drop();
     if site.ceiling.drop() > zero {
@@ -149,6 +149,14 @@ fn section(context: &Context<'_>, t: &WallType, scale: Scale, cell: Area, m: &mu
     );
     let name = format!("Type {}: {}", t.name, t.what());
     caption(m, &name, Some(scale), P::new(f32::midpoint(cell.left, cell.right), bottom + 14.0));
+}
+
+/// How thick the foundation is behind the first wall of a type; zero for a partition.
+fn concrete_behind(context: &Context<'_>, t: &WallType) -> Len {
+    let walls = &context.source.facts.walls;
+    let of = |id: ElementId| walls.iter().find(|w| w.id == id);
+    let host = t.walls.first().and_then(|id| of(*id)?.host).and_then(of);
+    host.map_or(Len::ZERO, |w| w.thickness)
 }
 
 fn layers(
