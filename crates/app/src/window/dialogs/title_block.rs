@@ -13,7 +13,7 @@ pub fn show(ui: &mut Ui, site: &mut Site, system: System) -> Option<Answer> {
     let mut form = Form::new(system);
     form.text(ui, "Project", &mut site.title, bounds::TITLE);
     papers(ui, &mut form, &mut site.papers);
-    let text = "What is left empty is a line on paper, to be filled in by hand.";
+    let text = "North: degrees clockwise from the top of the drawing. What is left empty is a line on paper, to be filled in by hand.";
     ui.add(Label::new(RichText::new(text).weak()).wrap());
     match foot(ui, &["Keep", "Cancel"])? {
         0 => Some(Answer::Site(Box::new(site.clone()))),
@@ -27,13 +27,13 @@ fn papers(ui: &mut Ui, form: &mut Form, papers: &mut Papers) {
     form.text(ui, "Parcel", &mut papers.parcel, bounds::PARCEL);
     form.text(ui, "Owner", &mut papers.owner, bounds::OWNER);
     form.text(ui, "Drawn by", &mut papers.author, bounds::AUTHOR);
-    form.text(ui, "Date of the drawing", &mut papers.date, bounds::DATE);
+    form.text(ui, "Date", &mut papers.date, bounds::DATE);
     form.text(ui, "The work", &mut papers.work, bounds::WORK);
     let mut known = papers.north.is_some();
     form.check(ui, "The direction of north is known", &mut known);
     if known {
         let mut north = papers.north.unwrap_or(0);
-        form.count(ui, "North, degrees clockwise from up", &mut north, bounds::NORTH);
+        form.count(ui, "North", &mut north, bounds::NORTH);
         papers.north = Some(north);
     } else {
         papers.north = None;
