@@ -116,9 +116,8 @@ fn entries(ui: &mut Ui, export: &mut Export) -> Option<Answer> {
     }
     let gaps = export.set.desk.gaps();
     if gaps > 0 {
-        let text = format!(
-            "{gaps} demands of the list have something left to do; the sheets can be written all the same."
-        );
+        let text =
+            format!("Left to do for the list: {gaps}. The sheets can be written all the same.");
         ui.add(Label::new(RichText::new(text).weak()).wrap());
     }
     let ready = !export.chosen().is_empty() && !export.folder.trim().is_empty();
