@@ -215,6 +215,11 @@ impl Build {
     pub fn note(&mut self, at: Xy, text: &str) -> ElementId {
         self.add(State::New, Body::Note(Note { at: pt(at), text: text.to_owned() }))
     }
+
+    /// A line along which the building is cut.
+    pub fn section(&mut self, a: Xy, b: Xy) -> ElementId {
+        self.add(State::New, Body::Section(SectionLine { a: pt(a), b: pt(b) }))
+    }
 }
 
 /// A large casement in a well, wide enough to climb out of by the maker's sheet.

@@ -13,7 +13,7 @@ pub fn plan() -> Plan {
         ..site("Basement at 14 Quarrystone Lane: bedroom")
     });
     let [_south, _step, jog, east, north, west] = as_built(&mut b);
-    b.window(State::New, north, 328, escape_window());
+    let way_out = b.window(State::New, north, 328, escape_window());
     b.window(State::Existing, north, 40, high_window());
     b.window(State::Existing, jog, 60, high_window());
     let _ = east;
@@ -35,7 +35,9 @@ pub fn plan() -> Plan {
     b.tag((250, 130), "Unfinished", RoomUse::Unfinished);
     devices(&mut b);
     stated(&mut b);
+    b.state(way_out, &opening::HEADER, Value::Word("steel or concrete lintel"));
     b.note((250, 300), "Storage stays open: no walls before the heating is replaced.");
+    b.section((92, 386), (92, -14));
     b.done()
 }
 
@@ -56,6 +58,8 @@ fn stated(b: &mut Build) {
         (&wall::CAVITY_R, Value::Number(0)),
         (&wall::TREATED_PLATE, word("treated wood")),
         (&opening::WELL_DRAIN, Value::Yes),
+        (&opening::HEADER, word("flat plate, bears nothing")),
+        (&electrical::SERVICE_RATING, Value::Number(200)),
         (&stair::HANDRAIL, word("one side")),
         (&room::HEATED, Value::Yes),
         (&room::LAMPS, Value::Yes),
@@ -64,6 +68,14 @@ fn stated(b: &mut Build) {
         b.state_all(detail, value);
     }
     b.state_site(&of_site::CLIMATE_ZONE, word("4"));
+    for (line, feet) in [
+        (&of_site::LOT_LEFT, 9),
+        (&of_site::LOT_RIGHT, 22),
+        (&of_site::LOT_TOP, 31),
+        (&of_site::LOT_BOTTOM, 26),
+    ] {
+        b.state_site(line, Value::Length(measure::Len::feet_inches(feet, 0)));
+    }
     b.state_site(&of_site::PENETRATIONS, Value::Yes);
     b.state_site(&of_site::RADON, Value::Number(12));
     b.state_site(&of_site::DAMP, word("dry for a season"));

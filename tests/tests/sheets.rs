@@ -147,6 +147,27 @@ fn the_figures_of_every_string_add_up_to_the_whole() {
 }
 
 #[test]
+fn the_figures_under_a_section_add_up_to_the_whole() {
+    let mut sections = 0;
+    for (name, plan) in whole::demo::all() {
+        let set = set(&plan, Paper::ArchD, System::Imperial);
+        for sheet in set.sheets.iter().filter(|s| s.kind == "building-section") {
+            let sum = |row| {
+                let figures = figures(sheet, &format!("string South {row}"));
+                let read = |text: &String| {
+                    measure::read_len(text, measure::BareUnit::Inches).expect("a length")
+                };
+                figures.iter().map(read).fold(measure::Len::ZERO, |all, len| all + len)
+            };
+            assert!(sum(0) > measure::Len::ZERO, "{name}");
+            assert_eq!(sum(0), sum(1), "{name}");
+            sections += 1;
+        }
+    }
+    assert!(sections >= 2, "{sections}");
+}
+
+#[test]
 fn a_plan_is_at_the_scale_that_it_says() {
     let plan =
         whole::demo::all().into_iter().find(|(n, _)| n.contains("passes")).expect("a demo").1;
@@ -174,7 +195,7 @@ fn a_sheet_with_nothing_to_show_is_left_out_and_said_to_be() {
     let set = set(&empty, Paper::Tabloid, System::Imperial);
     let kinds: Vec<&str> = set.sheets.iter().map(|s| s.kind).collect();
     assert_eq!(kinds, ["cover", "notes"]);
-    assert_eq!(set.left_out.len(), 8);
+    assert_eq!(set.left_out.len(), 11);
     let cover: String = set.sheets[0].marks.texts().map(|t| t.text.clone() + " ").collect();
     assert!(cover.contains("No sheet"), "{cover}");
 }

@@ -4,7 +4,6 @@ use geometry::Bounds;
 use plan::Body;
 use space::Facts;
 
-use crate::openings::well_ring;
 use crate::outlines::outline;
 
 /// The box round every element of a plan, removed ones and window wells included; empty for an empty plan.
@@ -17,7 +16,7 @@ pub fn extent(facts: &Facts) -> Bounds {
         let Body::Opening(opening) = &element.body else { continue };
         let well = opening.window().and_then(|w| w.well);
         if let (Some(well), Some(opening)) = (well, facts.opening(element.id)) {
-            all = all.union(Bounds::of(well_ring(&well, opening)));
+            all = all.union(Bounds::of(opening.well_ring(&well)));
         }
     }
     all

@@ -33,6 +33,9 @@ fn ring(canvas: &Canvas<'_>, element: &Element, stroke: Stroke, alpha: f32, m: &
         }
         _ => outline(facts, element),
     };
+    if let [a, b] = ring[..] {
+        m.line(vec![canvas.view.screen_from_plan(a), canvas.view.screen_from_plan(b)], stroke);
+    }
     if ring.len() >= 3 {
         let points = canvas.view.ring(&ring);
         if !matches!(element.body, Body::RoomTag(_)) {
@@ -50,7 +53,9 @@ fn ring(canvas: &Canvas<'_>, element: &Element, stroke: Stroke, alpha: f32, m: &
 /// Squares on the points that place it: the ends of a wall or run, the corners of an outline.
 fn handles(canvas: &Canvas<'_>, element: &Element, m: &mut Marks) {
     let grips = match &element.body {
-        Body::Shell(_) | Body::Partition(_) | Body::Overhead(_) => element.body.points(),
+        Body::Shell(_) | Body::Partition(_) | Body::Overhead(_) | Body::Section(_) => {
+            element.body.points()
+        }
         _ => return,
     };
     for p in grips {

@@ -28,6 +28,7 @@ mod poche;
 mod rooms;
 mod rulers;
 mod scene;
+mod section_lines;
 mod services;
 mod stairs;
 mod view;

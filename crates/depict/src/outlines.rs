@@ -39,6 +39,7 @@ pub(crate) fn outline(facts: &Facts, element: &Element) -> Ring {
         Body::Service(s) => s.placed().corners().to_vec(),
         Body::Furnishing(f) => f.placed().corners().to_vec(),
         Body::Overhead(o) => overhead(o),
+        Body::Section(s) => vec![s.a, s.b],
         Body::RoomTag(_) | Body::Note(_) => Ring::new(),
     }
 }

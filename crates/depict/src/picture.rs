@@ -11,8 +11,8 @@ use crate::poche::Poche;
 use crate::rulers::RULER;
 use crate::{
     Scene, View, blade, caught, columns, dimensions, findings, furnishings, grid, heights,
-    highlight, keep_clears, moving, openings, overheads, rooms, rulers, services, stairs, walls,
-    ways,
+    highlight, keep_clears, moving, openings, overheads, rooms, rulers, section_lines, services,
+    stairs, walls, ways,
 };
 
 /// What a view of a scene looks like.
@@ -77,7 +77,7 @@ impl<'a> Canvas<'a> {
             Body::Overhead(_) => show.overheads,
             Body::Service(_) => show.services,
             Body::Furnishing(_) => show.furnishings,
-            Body::Note(_) => show.notes,
+            Body::Note(_) | Body::Section(_) => show.notes,
             Body::Shell(_)
             | Body::Partition(_)
             | Body::Furring(_)
@@ -118,6 +118,7 @@ pub fn picture(view: &View, scene: &Scene<'_>) -> Picture {
     overheads::draw(&canvas, &mut placer, &mut labels, &mut marks);
     rooms::labels(&canvas, &mut labels);
     rooms::notes(&canvas, &mut placer, &mut labels, &mut marks);
+    section_lines::draw(&canvas, &mut placer, &mut marks);
 
     // What has to stand where it stands comes before words that can give way.
     let badges = findings::badges(&canvas, &mut placer);

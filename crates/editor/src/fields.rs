@@ -35,6 +35,7 @@ pub fn names_of(element: &Element) -> Vec<&'static str> {
         Body::Furnishing(_) => names::<plan::element::Furnishing>(),
         Body::RoomTag(_) => names::<plan::element::RoomTag>(),
         Body::Note(_) => names::<plan::element::Note>(),
+        Body::Section(_) => names::<plan::element::SectionLine>(),
     });
     all
 }
@@ -66,6 +67,7 @@ fn of<'a>(element: &'a mut Element, field: &str) -> Result<Slot<'a>, String> {
         Body::Furnishing(x) => slot(x, field),
         Body::RoomTag(x) => slot(x, field),
         Body::Note(x) => slot(x, field),
+        Body::Section(x) => slot(x, field),
     }
 }
 

@@ -6,7 +6,7 @@ use plan::element::{ColumnShape, OverheadShape};
 use plan::{Body, Element, Plan};
 use space::Facts;
 
-/// The outline of an element, counter-clockwise or clockwise; a single point for tags and notes. `None` for
+/// The outline of an element, counter-clockwise or clockwise; a single point for tags and notes, two for a section line. `None` for
 /// something fixed to a wall that is not there.
 pub(crate) fn outline(plan: &Plan, facts: &Facts, element: &Element) -> Option<Ring> {
     Some(match &element.body {
@@ -32,6 +32,7 @@ pub(crate) fn outline(plan: &Plan, facts: &Facts, element: &Element) -> Option<R
         },
         Body::RoomTag(tag) => vec![tag.at],
         Body::Note(note) => vec![note.at],
+        Body::Section(section) => vec![section.a, section.b],
         body => placed(body)?.corners().to_vec(),
     })
 }

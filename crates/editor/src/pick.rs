@@ -30,7 +30,7 @@ impl Hidden {
 /// walls, service points over furnishings, overheads last.
 fn rank(body: &Body) -> u8 {
     match body {
-        Body::RoomTag(_) | Body::Note(_) => 0,
+        Body::RoomTag(_) | Body::Note(_) | Body::Section(_) => 0,
         Body::Opening(_) => 1,
         Body::Service(_) => 2,
         Body::Column(_) => 3,

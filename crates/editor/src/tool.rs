@@ -27,10 +27,11 @@ pub enum ToolKind {
     Furnishing,
     RoomTag,
     Note,
+    Section,
 }
 
 impl ToolKind {
-    pub const ALL: [ToolKind; 14] = [
+    pub const ALL: [ToolKind; 15] = [
         ToolKind::Select,
         ToolKind::Tape,
         ToolKind::Shell,
@@ -45,6 +46,7 @@ impl ToolKind {
         ToolKind::Furnishing,
         ToolKind::RoomTag,
         ToolKind::Note,
+        ToolKind::Section,
     ];
 
     /// The name in the kit pane.
@@ -64,6 +66,7 @@ impl ToolKind {
             ToolKind::Furnishing => "Furnishing",
             ToolKind::RoomTag => "Room use",
             ToolKind::Note => "Note",
+            ToolKind::Section => "Section line",
         }
     }
 
@@ -79,7 +82,7 @@ impl ToolKind {
             ToolKind::Partition | ToolKind::Furring | ToolKind::Door | ToolKind::Furnishing => {
                 Stage::NewWork
             }
-            ToolKind::RoomTag | ToolKind::Note => Stage::Say,
+            ToolKind::RoomTag | ToolKind::Note | ToolKind::Section => Stage::Say,
         }
     }
 }

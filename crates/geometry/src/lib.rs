@@ -23,6 +23,7 @@ mod sample;
 mod sector;
 mod segment;
 mod square_core;
+mod stretches;
 mod triangulate;
 mod wide;
 
@@ -37,4 +38,5 @@ pub use ring::{Ring, Shape, edges, twice_area};
 pub use sector::{TANGENTS, sector};
 pub use segment::{line_crossing, nearest_on, segs_touch};
 pub use square_core::{SKEW_SLACK, square_core};
+pub use stretches::stretches;
 pub use triangulate::triangulate;

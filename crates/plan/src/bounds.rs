@@ -51,6 +51,8 @@ pub const COORDINATE: Bound =
     bound("coordinate", Len::from_units(-Len::COORD_LIMIT.units()), Len::COORD_LIMIT);
 
 pub const WALL_LENGTH: Bound = bound("length", Len::sixty_fourths(1), Len::feet_inches(1000, 0));
+/// Of a section line.
+pub const SECTION_LENGTH: Bound = bound("length", Len::inches(12), Len::feet_inches(1000, 0));
 /// Of a foundation wall or a partition.
 pub const WALL_THICKNESS: Bound = inches("thickness", 1, 48);
 pub const WALL_HEIGHT: Bound = bound("height", Len::inches(12), THIRTY_FEET);

@@ -2,7 +2,8 @@
 
 use serde::{Deserialize, Serialize};
 
-use crate::{ElementId, Elements, Site};
+use crate::element::{SectionLine, section_mark};
+use crate::{Body, Element, ElementId, Elements, Site};
 
 /// A finding that the user has set aside, with the reason. It stays in the file and is listed apart.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
@@ -46,8 +47,17 @@ impl Plan {
         &self.set_aside
     }
 
-    pub fn get(&self, id: ElementId) -> Option<&crate::Element> {
+    pub fn get(&self, id: ElementId) -> Option<&Element> {
         self.elements.get(id)
+    }
+
+    /// The standing section lines with their letters, in the order of their ids.
+    pub fn section_lines(&self) -> impl Iterator<Item = (&Element, &SectionLine, String)> {
+        let lines = self.elements.iter().filter(|e| e.stands()).filter_map(|e| match &e.body {
+            Body::Section(line) => Some((e, line)),
+            _ => None,
+        });
+        lines.enumerate().map(|(n, (e, line))| (e, line, section_mark(n)))
     }
 
     /// Whether two plans say the same; which id comes next does not count.

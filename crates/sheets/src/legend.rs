@@ -20,6 +20,7 @@ pub(crate) enum Sample {
     Overhead,
     Column,
     Glyph(ServiceKind),
+    KeepClear,
     /// A word alone: an abbreviation.
     None,
 }
@@ -121,6 +122,12 @@ fn draw_sample(sample: Sample, at: P, m: &mut Marks) {
         Sample::Column => {
             let ring = [at.by(-3.0, -3.0), at.by(3.0, -3.0), at.by(3.0, 3.0), at.by(-3.0, 3.0)];
             m.fill(ring, Tone::Shell);
+        }
+        Sample::KeepClear => {
+            let ring = ring(4.0);
+            let lines = hatch(&[&ring], Slope::Falling, 5.0, at);
+            m.segments(lines, Stroke::solid(Tone::KeepClear, 0.3));
+            m.outline(ring, Stroke::dashed(Tone::KeepClear, 0.7, 3.0, 2.0));
         }
         Sample::Glyph(kind) => m.append(depict::glyph(kind, at, 11.0)),
         Sample::None => {}

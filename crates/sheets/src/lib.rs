@@ -6,9 +6,12 @@
 
 mod desk;
 mod dimension;
+mod fabric;
 mod flow;
 mod frame;
 mod kinds;
+mod labels;
+mod leaders;
 mod legend;
 mod paper;
 mod plan_view;

@@ -7,6 +7,7 @@ use drawing::{Anchor, Marks, P, Style, TextMark, Tone};
 use geometry::{Bounds, Pt};
 use measure::{Len, System};
 use plan::{Edit, Element, ElementId, Plan};
+use rules::KeepClear;
 use space::Facts;
 
 use crate::paper::Area;
@@ -26,6 +27,8 @@ pub(crate) struct Wanted<'a> {
     /// Names that a table explains.
     pub named: &'a [(ElementId, String)],
     pub show: Show,
+    /// Space that nothing may enter.
+    pub keep_clears: &'a [KeepClear],
     /// Dimension strings outside and clear sizes inside.
     pub strings: bool,
     pub system: System,
@@ -84,7 +87,7 @@ pub(crate) fn draw(wanted: &Wanted<'_>, area: Area) -> (Marks, Scale) {
         size: (w * FINER, h * FINER),
     };
     let show = Show {
-        keep_clears: false,
+        keep_clears: true,
         dimensions: false,
         grid: false,
         findings: false,
@@ -96,6 +99,7 @@ pub(crate) fn draw(wanted: &Wanted<'_>, area: Area) -> (Marks, Scale) {
         system: wanted.system,
         hatched: true,
         named: wanted.named,
+        keep_clears: wanted.keep_clears,
         ..Scene::new(wanted.facts)
     };
     let picture = depict::picture(&view, &scene);

@@ -55,6 +55,44 @@ const SECTIONS: [Scale; 5] = [
 const SECTIONS_METRIC: [Scale; 4] =
     [metric("1:10", 10.0), metric("1:20", 20.0), metric("1:25", 25.0), metric("1:50", 50.0)];
 
+/// Scales of sections through the whole building.
+const BUILDINGS: [Scale; 7] = [
+    imperial("1/2\" = 1'-0\"", 1.0, 2.0),
+    imperial("3/8\" = 1'-0\"", 3.0, 8.0),
+    imperial("1/4\" = 1'-0\"", 1.0, 4.0),
+    imperial("3/16\" = 1'-0\"", 3.0, 16.0),
+    imperial("1/8\" = 1'-0\"", 1.0, 8.0),
+    imperial("3/32\" = 1'-0\"", 3.0, 32.0),
+    imperial("1/16\" = 1'-0\"", 1.0, 16.0),
+];
+const BUILDINGS_METRIC: [Scale; 5] = [
+    metric("1:25", 25.0),
+    metric("1:50", 50.0),
+    metric("1:75", 75.0),
+    metric("1:100", 100.0),
+    metric("1:200", 200.0),
+];
+
+/// Scales of lots: of surveyors and engineers.
+const LOTS: [Scale; 9] = [
+    imperial("1/8\" = 1'-0\"", 1.0, 8.0),
+    imperial("1\" = 10'", 1.0, 10.0),
+    imperial("1\" = 20'", 1.0, 20.0),
+    imperial("1\" = 30'", 1.0, 30.0),
+    imperial("1\" = 40'", 1.0, 40.0),
+    imperial("1\" = 50'", 1.0, 50.0),
+    imperial("1\" = 60'", 1.0, 60.0),
+    imperial("1\" = 100'", 1.0, 100.0),
+    imperial("1\" = 400'", 1.0, 400.0),
+];
+const LOTS_METRIC: [Scale; 5] = [
+    metric("1:100", 100.0),
+    metric("1:200", 200.0),
+    metric("1:500", 500.0),
+    metric("1:1000", 1_000.0),
+    metric("1:5000", 5_000.0),
+];
+
 impl Scale {
     /// The usual scale of a plan, or the next at which `width` by `height` fit into a box of points; the last where
     /// none does.
@@ -70,6 +108,22 @@ impl Scale {
         match system {
             System::Imperial => first(&SECTIONS, size, room),
             System::Metric => first(&SECTIONS_METRIC, size, room),
+        }
+    }
+
+    /// The same for a section through the whole building.
+    pub fn of_building(system: System, size: (Len, Len), room: (f32, f32)) -> Scale {
+        match system {
+            System::Imperial => first(&BUILDINGS, size, room),
+            System::Metric => first(&BUILDINGS_METRIC, size, room),
+        }
+    }
+
+    /// The same for a lot with the house on it.
+    pub fn of_lot(system: System, size: (Len, Len), room: (f32, f32)) -> Scale {
+        match system {
+            System::Imperial => first(&LOTS, size, room),
+            System::Metric => first(&LOTS_METRIC, size, room),
         }
     }
 

@@ -162,8 +162,15 @@ pub(crate) fn draw(
     all_written
 }
 
+/// A string below a drawing: places rounded once, from the first of them.
+pub(crate) fn below(places: &[Len], system: System) -> DimensionString {
+    let from = places.iter().min().map_or(0, |p| p.units());
+    let units: Vec<i32> = places.iter().map(|p| p.units()).collect();
+    DimensionString { edge: Edge::South, row: 0, places: rounded(&units, from, system) }
+}
+
 /// Whether the figures of a string have room in two rows along it.
-fn legible(string: &DimensionString, system: System, place: impl Fn(Len) -> P) -> bool {
+pub(crate) fn legible(string: &DimensionString, system: System, place: impl Fn(Len) -> P) -> bool {
     let (Some(first), Some(last)) = (string.places.first(), string.places.last()) else {
         return false;
     };
@@ -174,7 +181,8 @@ fn legible(string: &DimensionString, system: System, place: impl Fn(Len) -> P) -
     figures <= 2.0 * place(*first).distance(place(*last))
 }
 
-fn one(
+/// Draws one string; no figure lies on a text of `placed`, which grows by them.
+pub(crate) fn one(
     string: &DimensionString,
     system: System,
     place: impl Fn(Len) -> P,
@@ -236,8 +244,8 @@ fn spots(wide: bool) -> impl Iterator<Item = (f32, f32)> {
     shifts.flat_map(move |shift| rows.map(|row| (row, shift)))
 }
 
-/// Whether two figures, level or upright, don't touch.
-fn apart(a: &TextMark, b: &TextMark) -> bool {
+/// Whether two texts, level or upright, don't touch.
+pub(crate) fn apart(a: &TextMark, b: &TextMark) -> bool {
     let span = |t: &TextMark| {
         let corners = t.corners();
         let of = |v: fn(&P) -> f32| {

@@ -6,6 +6,7 @@
 pub mod carry;
 mod common_wall;
 mod cover;
+mod cut;
 mod facts;
 mod gap;
 mod headroom;
@@ -24,6 +25,7 @@ pub mod ways;
 
 pub use common_wall::common_walls;
 pub use cover::{Cover, CoverBy, cover};
+pub use cut::{Cut, CutKind, CutPiece, CutRoom, cut, lowest_over};
 pub use facts::{Facts, derive};
 pub use gap::{ClearGap, clear_to_next};
 pub use headroom::{HeightRegion, area_at_least, clear_over, height_regions, height_shares};

@@ -449,6 +449,13 @@ pub const TABLE: &[Row] = &[
         "Names a room and says what it is used as.",
     ),
     row(C::Tool(ToolKind::Note), M::Kit, "Note", key(NONE, Key::X), "Writes a remark on the plan."),
+    row(
+        C::Tool(ToolKind::Section),
+        M::Kit,
+        "Section line",
+        key(NONE, Key::L),
+        "Draws the line along which the permit set cuts the building.",
+    ),
 ];
 
 /// Other keys for commands of the table.

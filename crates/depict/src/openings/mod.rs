@@ -15,8 +15,6 @@ use crate::picture::Canvas;
 use door::door;
 use window::window;
 
-pub(crate) use window::well_ring;
-
 /// Points per inch from which sizes are written.
 const SIZES_FROM: f32 = 1.4;
 

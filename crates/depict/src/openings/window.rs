@@ -1,10 +1,9 @@
 //! Windows, and the wells outside them.
 
 use drawing::{Marks, P, Stroke, Tone};
-use geometry::Vec2;
 use measure::Len;
 use plan::Element;
-use plan::element::{Side, Well, Window};
+use plan::element::{Well, Window};
 use space::OpeningFacts;
 
 use super::{corners, tone};
@@ -28,7 +27,7 @@ pub(super) fn window(
         Stroke::solid(tone, 1.0),
     );
     if let Some(well) = &window.well {
-        let ring = well_ring(well, opening);
+        let ring = opening.well_ring(well);
         let q = ring.map(|p| canvas.view.screen_from_plan(p));
         for side in 0..3 {
             placer.avoid(strip(q[side], q[side + 1], 0.0), NOBODY);
@@ -38,16 +37,6 @@ pub(super) fn window(
             ladder(canvas, well, &q, tone, m);
         }
     }
-}
-
-/// The well's clear outline: out from the wall, along, and back. Outside is the host's right.
-pub(crate) fn well_ring(well: &Well, opening: &OpeningFacts) -> [geometry::Pt; 4] {
-    let face = opening.face(Side::Right);
-    let out: Vec2 = -face.dir().left();
-    let middle = face.a.midway(face.b);
-    let to_end = face.dir().with_len(well.width / 2);
-    let out = out.with_len(well.projection);
-    [middle - to_end, middle - to_end + out, middle + to_end + out, middle + to_end]
 }
 
 /// Two rails and their rungs on the well's far side.

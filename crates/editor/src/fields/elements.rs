@@ -5,7 +5,7 @@ use measure::Len;
 use plan::element::{
     AccessOpening, ClearOpening, Column, ColumnShape, Door, DoorOperation, End, Furnishing,
     Furring, Justify, Mount, Note, Opening, Overhead, OverheadKind, OverheadShape, Partition,
-    RoomTag, RoomUse, ServiceKind, ServicePoint, ShellWall, Side, Stair, Well, Window,
+    RoomTag, RoomUse, SectionLine, ServiceKind, ServicePoint, ShellWall, Side, Stair, Well, Window,
     WindowOperation,
 };
 use plan::{CeilingBuild, Edition, House, Site, State};
@@ -314,6 +314,15 @@ impl Fields for Note {
         ("text", |n| text(&mut n.text)),
         ("x", |n| coordinate(&mut n.at.x)),
         ("y", |n| coordinate(&mut n.at.y)),
+    ];
+}
+
+impl Fields for SectionLine {
+    const TABLE: &'static [Field<SectionLine>] = &[
+        ("ax", |s| coordinate(&mut s.a.x)),
+        ("ay", |s| coordinate(&mut s.a.y)),
+        ("bx", |s| coordinate(&mut s.b.x)),
+        ("by", |s| coordinate(&mut s.b.y)),
     ];
 }
 

@@ -5,7 +5,7 @@ use plan::{Element, Plan};
 use crate::{DimensionId, EditorKey, ToolKind};
 
 /// The tools by their script word.
-pub(super) const TOOLS: [(&str, ToolKind); 14] = [
+pub(super) const TOOLS: [(&str, ToolKind); 15] = [
     ("select", ToolKind::Select),
     ("tape", ToolKind::Tape),
     ("shell", ToolKind::Shell),
@@ -20,6 +20,7 @@ pub(super) const TOOLS: [(&str, ToolKind); 14] = [
     ("furnishing", ToolKind::Furnishing),
     ("room", ToolKind::RoomTag),
     ("note", ToolKind::Note),
+    ("section", ToolKind::Section),
 ];
 
 /// The keys by their script word.

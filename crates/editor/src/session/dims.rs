@@ -41,6 +41,10 @@ pub(super) fn of_selection(facts: &Facts, selection: &BTreeSet<ElementId>) -> Ve
             let line = Seg::new(*a, *b);
             vec![length(line, line.len())]
         }
+        Body::Section(section) => {
+            let line = section.line();
+            vec![length(line, line.len())]
+        }
         Body::Overhead(_) | Body::RoomTag(_) | Body::Note(_) => Vec::new(),
         body => placed(body).map_or(Vec::new(), |placed| boxes::dimensions(facts, placed)),
     }

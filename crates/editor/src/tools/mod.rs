@@ -13,6 +13,7 @@ mod partition;
 mod place;
 mod room_tag;
 mod rubber;
+mod section;
 mod select;
 mod service;
 mod shell;
@@ -175,6 +176,7 @@ pub(crate) enum Active {
     Furnishing(furnishing::Furnishing),
     RoomTag(room_tag::RoomTag),
     Note(note::Note),
+    Section(section::Section),
 }
 
 impl Active {
@@ -195,6 +197,7 @@ impl Active {
             ToolKind::Furnishing => Active::Furnishing(furnishing::Furnishing::default()),
             ToolKind::RoomTag => Active::RoomTag(room_tag::RoomTag::default()),
             ToolKind::Note => Active::Note(note::Note::default()),
+            ToolKind::Section => Active::Section(section::Section::default()),
         }
     }
 
@@ -214,6 +217,7 @@ impl Active {
             Active::Furnishing(t) => t,
             Active::RoomTag(t) => t,
             Active::Note(t) => t,
+            Active::Section(t) => t,
         }
     }
 
@@ -233,6 +237,7 @@ impl Active {
             Active::Furnishing(t) => t,
             Active::RoomTag(t) => t,
             Active::Note(t) => t,
+            Active::Section(t) => t,
         }
     }
 }

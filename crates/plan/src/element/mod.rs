@@ -3,6 +3,7 @@
 mod fixture;
 mod opening;
 mod overhead;
+mod section;
 mod service;
 mod stair;
 mod tag;
@@ -19,6 +20,8 @@ pub use opening::{
     WindowOperation,
 };
 pub use overhead::{Overhead, OverheadKind, OverheadShape};
+pub use section::SectionLine;
+pub(crate) use section::mark as section_mark;
 pub use service::{AccessOpening, Mount, ServiceKind, ServicePoint};
 pub use stair::Stair;
 pub use tag::{Note, RoomTag, RoomUse};
@@ -52,6 +55,7 @@ pub enum Body {
     Furnishing(Furnishing),
     RoomTag(RoomTag),
     Note(Note),
+    Section(SectionLine),
 }
 
 /// One element with its id.
@@ -114,6 +118,7 @@ impl Body {
             Body::Furnishing(_) => "B",
             Body::RoomTag(_) => "R",
             Body::Note(_) => "X",
+            Body::Section(_) => "L",
         }
     }
 
@@ -134,6 +139,7 @@ impl Body {
             Body::Furnishing(f) => &f.name,
             Body::RoomTag(_) => "room tag",
             Body::Note(_) => "note",
+            Body::Section(_) => "section line",
         }
     }
 
@@ -171,6 +177,7 @@ impl Body {
             Body::Furnishing(f) => vec![f.at],
             Body::RoomTag(t) => vec![t.at],
             Body::Note(n) => vec![n.at],
+            Body::Section(s) => vec![s.a, s.b],
         }
     }
 }

@@ -29,6 +29,7 @@ pub(crate) fn map_points(
         Body::Furnishing(f) => f.at = to(f.at)?,
         Body::RoomTag(t) => t.at = to(t.at)?,
         Body::Note(n) => n.at = to(n.at)?,
+        Body::Section(s) => (s.a, s.b) = (to(s.a)?, to(s.b)?),
     }
     Ok(body)
 }

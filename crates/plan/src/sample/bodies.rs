@@ -166,6 +166,7 @@ pub fn any_body() -> impl Strategy<Value = Body> {
     let tag = (point(), any_text(), select(RoomUse::ALL.to_vec()))
         .prop_map(|(at, name, room_use)| Body::RoomTag(RoomTag { at, name, room_use }));
     let note = (point(), any_text()).prop_map(|(at, text)| Body::Note(Note { at, text }));
+    let section = (point(), point()).prop_map(|(a, b)| Body::Section(SectionLine { a, b }));
     prop_oneof![
         4 => shell(),
         4 => partition(),
@@ -178,5 +179,6 @@ pub fn any_body() -> impl Strategy<Value = Body> {
         1 => furnishing(),
         1 => tag,
         1 => note,
+        1 => section,
     ]
 }

@@ -37,6 +37,7 @@ pub(super) fn check(who: &str, body: &Body) -> Result<(), EditError> {
         Body::Furnishing(f) => furnishing(who, f),
         Body::RoomTag(t) => text::check(who, bounds::ROOM_NAME, &t.name),
         Body::Note(n) => text::check(who, bounds::NOTE, &n.text),
+        Body::Section(s) => len(who, bounds::SECTION_LENGTH, s.line().len()),
     }
 }
 

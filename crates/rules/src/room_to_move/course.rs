@@ -31,7 +31,7 @@ impl Course {
             Body::Furnishing(f) => along(f.facing),
             Body::Stair(s) => along(s.up),
             Body::Column(_) | Body::Overhead(_) => along(Facing::NORTH),
-            Body::Furring(_) | Body::RoomTag(_) | Body::Note(_) => Vec::new(),
+            Body::Furring(_) | Body::RoomTag(_) | Body::Note(_) | Body::Section(_) => Vec::new(),
         }
     }
 

@@ -1,5 +1,7 @@
 //! What answers each demand: a sheet with the thing on it, the checks, or nothing yet.
 
+use plan::detail::electrical::SERVICE_RATING;
+use plan::detail::opening::HEADER;
 use plan::detail::wall::{CAVITY_R, FIREBLOCKED, FOAM_R, TREATED_PLATE, VAPOUR_RETARDER};
 use plan::detail::{Detail, heat, site, stair};
 use plan::element::{DoorOperation, OpeningKind, OverheadKind, RoomUse, ServiceKind};
@@ -13,6 +15,8 @@ use crate::paper::Paper;
 
 const PLAN: &str = "proposed-plan";
 const EXISTING: &str = "existing-plan";
+const LOT: &str = "site-sketch";
+const CEILING: &str = "ceiling-sections";
 const TABLES: &str = "tables";
 const WALLS: &str = "wall-sections";
 const STAIR: &str = "stair-section";
@@ -313,12 +317,18 @@ impl At<'_> {
                 self.on_where(TABLES, escape, none)
             }
             "well-dimensions" => self.on_where(TABLES, well, "there is no window well"),
-            "new-opening-site-plan" => match new_outside {
-                true => {
-                    Answer::Elsewhere("add the survey or a sketch of the lot with the new opening")
+            "new-opening-site-plan" => {
+                let stated = |d: &&Detail| self.context.source.plan().site.details.get(d).is_some();
+                let lot = [&site::LOT_LEFT, &site::LOT_RIGHT, &site::LOT_TOP, &site::LOT_BOTTOM];
+                match (new_outside, lot.iter().any(stated)) {
+                    (false, _) => Answer::NothingSuch("no outside opening is new"),
+                    (true, false) => Answer::Missing {
+                        what: "how far the lot lines are",
+                        enter: "State it in the site facts, by the survey.",
+                    },
+                    (true, true) => self.on(LOT),
                 }
-                false => Answer::NothingSuch("no outside opening is new"),
-            },
+            }
             "to-scale" | "enough-detail" | "ink-straight-edge" => self.on(PLAN),
             "quarter-inch-scale" => {
                 let plan = self.context.index.iter().find(|entry| entry.kind == PLAN);
@@ -384,7 +394,8 @@ impl At<'_> {
         });
         let post = plan.elements().iter().any(|e| matches!(e.body, Body::Column(_)));
         Some(match id {
-            "wall-construction" | "wall-section" | "ceiling-type" => wall(true, ""),
+            "wall-construction" | "wall-section" => wall(true, ""),
+            "ceiling-type" => self.on(CEILING),
             "finish-materials" => wall(true, ""),
             "insulation" => {
                 let stated = self.walls_state(&FOAM_R, true) || self.walls_state(&CAVITY_R, true);
@@ -413,11 +424,17 @@ impl At<'_> {
                     }
                     _ => false,
                 };
-                match plan.elements().iter().any(|e| e.state == State::New && opening(e)) {
-                    true => Answer::Elsewhere(
-                        "write the header beside each new opening; partitions that bear nothing need none",
-                    ),
-                    false => Answer::NothingSuch("no opening is new"),
+                let mut new = plan
+                    .elements()
+                    .iter()
+                    .filter(|e| e.state == State::New && opening(e))
+                    .peekable();
+                if new.peek().is_none() {
+                    Answer::NothingSuch("no opening is new")
+                } else if new.all(|e| e.stated(&HEADER).is_some()) {
+                    self.on(TABLES)
+                } else {
+                    Answer::Missing { what: "the header of a new opening", enter: STATE }
                 }
             }
             "posts-moved" => self.on_where(PLAN, post, "there is no post"),
@@ -486,9 +503,7 @@ impl At<'_> {
                     what: "the fuel and the input of the appliances",
                     enter: STATE,
                 },
-                (true, true) => Answer::Elsewhere(
-                    "the gas diagram is the fitter's; fuel and input are stated in the plan",
-                ),
+                (true, true) => self.on(MECHANICAL),
             },
             "return-grilles" => thing(MECHANICAL, &[ReturnGrille], "no return grille is drawn"),
             "supply-registers" => {
@@ -522,9 +537,13 @@ impl At<'_> {
             "panel-located" => thing(ELECTRICAL, &[Panel], "no panel is drawn"),
             "lights" => thing(ELECTRICAL, &[Light], "no light is drawn"),
             "switches" => thing(ELECTRICAL, &[Switch], "no switch is drawn"),
-            "service-size" => {
-                Answer::Elsewhere("write the rating of the service; the electrician knows it")
-            }
+            "service-size" => match (self.service(&[Panel]), self.any_states(&SERVICE_RATING)) {
+                (false, _) => Answer::Missing { what: "no panel is drawn", enter: DRAW },
+                (true, false) => {
+                    Answer::Missing { what: "the rating of the service", enter: STATE }
+                }
+                (true, true) => self.on(ELECTRICAL),
+            },
             _ => return None,
         })
     }

@@ -4,6 +4,7 @@ use std::collections::BTreeSet;
 
 use measure::{Len, Precision};
 use plan::Body;
+use plan::detail::electrical::SERVICE_RATING;
 use plan::element::ServiceKind::{self, *};
 use space::Facts;
 
@@ -30,6 +31,7 @@ const TRADE: Trade = Trade {
     nothing: "no receptacle, light, switch, alarm or panel is drawn",
     remarks: |context, facts| {
         vec![
+            service(context, facts),
             "Smoke and carbon monoxide alarms: wired, with battery, sounding together, unless stated otherwise.".to_owned() + &heights(context, facts),
             "Circuits, sizes of wire and protection are the electrician's plan under the electrical permit.".to_owned(),
     ]
@@ -38,6 +40,13 @@ const TRADE: Trade = Trade {
 
 fn make(context: &Context<'_>) -> Made {
     of_trade(context, &TRADE)
+}
+
+/// The rating of the service, as stated of a panel.
+fn service(context: &Context<'_>, facts: &Facts) -> String {
+    let stated = facts.plan.elements().iter().find_map(|e| e.stated(&SERVICE_RATING));
+    let rating = stated.map_or("not stated".to_owned(), |v| SERVICE_RATING.say(v, context.system));
+    format!("Rating of the service: {rating}.")
 }
 
 /// How high outlets and switches are above the finished floor.

@@ -26,6 +26,7 @@ fn make(context: &Context<'_>) -> Made {
         facts: &facts,
         named: &[],
         show: Show { furnishings: false, notes: false, ..Show::default() },
+        keep_clears: &[],
         strings: true,
         caption: "Existing basement, and what is removed",
         system: context.system,

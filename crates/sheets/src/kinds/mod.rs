@@ -1,8 +1,11 @@
 //! The kinds of sheets. One file and one line of [`KINDS`] each.
 
+mod building;
+mod ceiling;
 pub(crate) mod cover;
 mod electrical;
 mod existing;
+mod lot;
 mod mechanical;
 mod notes;
 mod plans;
@@ -61,10 +64,13 @@ pub(crate) struct Kind {
 /// In the order of the set, after the cover.
 pub(crate) const KINDS: &[Kind] = &[
     notes::KIND,
+    lot::KIND,
     existing::KIND,
     proposed::KIND,
+    building::KIND,
     walls::KIND,
     stair::KIND,
+    ceiling::KIND,
     tables::KIND,
     electrical::KIND,
     mechanical::KIND,

@@ -54,21 +54,36 @@ pub(super) fn of_trade(context: &Context<'_>, trade: &Trade) -> Made {
     let others = |body: &Body| {
         let kind = matches!(
             body,
-            Body::Service(_) | Body::Overhead(_) | Body::Furnishing(_) | Body::Note(_)
+            Body::Service(_)
+                | Body::Overhead(_)
+                | Body::Furnishing(_)
+                | Body::Note(_)
+                | Body::Section(_)
         );
         kind && !own(body)
     };
     let facts = plan_view::without(plan, |e| e.state == State::Removed || others(&e.body));
+    let of_kind = |id| match facts.plan.get(id).map(|e| &e.body) {
+        Some(Body::Service(s)) => trade.kinds.contains(&s.kind),
+        _ => false,
+    };
+    let mut keep_clears = rules::keep_clears(context.source.facts, context.source.book);
+    keep_clears.retain(|k| of_kind(k.service));
+    let mut legend = legend::of(&facts);
+    if !keep_clears.is_empty() {
+        legend.push((Sample::KeepClear, "space that stays clear".to_owned()));
+    }
     let wanted = Wanted {
         facts: &facts,
         named: &[],
         show: Show::default(),
+        keep_clears: &keep_clears,
         strings: false,
         system: context.system,
         caption: trade.caption,
     };
     let remarks = (trade.remarks)(context, &facts);
-    draw(context, &PlanSheet { plan: wanted, legend: legend::of(&facts), remarks })
+    draw(context, &PlanSheet { plan: wanted, legend, remarks })
 }
 
 /// The plan with its legend; what of the legend has no room beside the plan goes to a page of its own.
@@ -105,7 +120,7 @@ pub(super) fn draw(context: &Context<'_>, sheet: &PlanSheet<'_>) -> Made {
 }
 
 /// A graphic bar: it tells the scale also of a copy that was made smaller.
-fn bar(system: System, scale: Scale, at: P, m: &mut Marks) {
+pub(super) fn bar(system: System, scale: Scale, at: P, m: &mut Marks) {
     let (unit, word, most) = match system {
         System::Imperial => (Len::feet_inches(1, 0), "ft", 6),
         System::Metric => (Len::from_units(320_000), "m", 2),
@@ -128,7 +143,7 @@ fn bar(system: System, scale: Scale, at: P, m: &mut Marks) {
 }
 
 /// A north arrow turned clockwise from up; without a known direction a circle to fill in.
-fn arrow(north: Option<u32>, at: P, m: &mut Marks) {
+pub(super) fn arrow(north: Option<u32>, at: P, m: &mut Marks) {
     m.group("north", |m| {
         m.circle(at, 15.0, None, Some(Stroke::solid(Tone::Ink, 0.7)));
         let Some(degrees) = north else {

@@ -50,6 +50,7 @@ fn make(context: &Context<'_>) -> Made {
         facts: &facts,
         named: &named,
         show: Show::default(),
+        keep_clears: &[],
         strings: true,
         caption: "Proposed basement",
         system: context.system,

@@ -1,6 +1,7 @@
 //! Tables of rooms, doors, windows with the arithmetic of escape openings, wall types.
 
 use measure::{Area, Len, Precision};
+use plan::detail::opening::HEADER;
 use plan::element::{DoorOperation, OpeningKind, RoomUse, Side, Window};
 use plan::{Body, Element, State};
 use rules::{Finding, Group, Severity};
@@ -71,6 +72,7 @@ fn make(context: &Context<'_>) -> Made {
                 format!("{} x {}", inches(d.leaf_width), inches(d.leaf_height)),
                 context.system.inches(facts.clear_width, Precision::Floor),
                 swing,
+                header(context, element),
             ])
         }
         OpeningKind::Window(_) => None,
@@ -78,8 +80,8 @@ fn make(context: &Context<'_>) -> Made {
     add(
         "Doors and openings",
         Table {
-            head: vec!["Mark", "State", "Kind", "Width x height", "Clear", "Swing"],
-            shares: vec![1.0, 1.3, 2.2, 2.4, 1.3, 2.8],
+            head: vec!["Mark", "State", "Kind", "Width x height", "Clear", "Swing", "Header"],
+            shares: vec![1.0, 1.3, 2.2, 2.4, 1.3, 2.4, 2.4],
             rows: doors.collect(),
         },
         &["Clear: between the jamb and the leaf open 90 degrees."],
@@ -101,8 +103,9 @@ fn make(context: &Context<'_>) -> Made {
                 "Sill",
                 "Escape opening",
                 "Well",
+                "Header",
             ],
-            shares: vec![0.9, 1.3, 1.3, 2.0, 2.2, 2.8, 1.2, 1.6, 3.0],
+            shares: vec![0.9, 1.2, 1.2, 1.9, 2.0, 2.7, 1.1, 1.4, 2.6, 1.9],
             rows: windows.collect(),
         },
         &[
@@ -154,6 +157,15 @@ fn state(element: &Element) -> String {
         State::Removed => "to be removed",
     }
     .to_owned()
+}
+
+/// What carries the load over a new opening.
+fn header(context: &Context<'_>, element: &Element) -> String {
+    match element.stated(&HEADER) {
+        Some(value) => value.say(context.system),
+        None if element.state == State::New => "not stated".to_owned(),
+        None => "-".to_owned(),
+    }
 }
 
 fn room_row(context: &Context<'_>, room: &Room) -> Vec<String> {
@@ -209,6 +221,7 @@ fn window_row(
         inches(sill),
         escape(context, element).to_owned(),
         well,
+        header(context, element),
     ]
 }
 

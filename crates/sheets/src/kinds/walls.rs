@@ -1,6 +1,6 @@
 //! Sections through every type of new wall, from the slab to the joists.
 
-use drawing::{Marks, P, Slope, Stroke, Style, Tone, hatch};
+use drawing::{Marks, P, Slope, Stroke, Tone, hatch};
 use measure::{Len, Precision};
 use plan::detail::Value;
 use plan::element::{Layer, Material};
@@ -8,28 +8,21 @@ use plan::{CeilingBuild, ElementId};
 
 use super::{Context, Kind, Made};
 use crate::dimension::between;
+use crate::fabric::{JOIST, SLAB, concrete};
+use crate::leaders::leaders;
 use crate::paper::Area;
 use crate::plan_view::caption;
 use crate::scale::Scale;
-use crate::type_set::{BODY, LEADING, wrap, write_lines};
 use crate::wall_types::{self, WallType, r_value};
 
-pub(crate) const KIND: Kind = Kind {
-    slug: "wall-sections",
-    title: "Wall and ceiling sections",
-    discipline: "A",
-    first: 301,
-    make,
-};
+pub(crate) const KIND: Kind =
+    Kind { slug: "wall-sections", title: "Wall sections", discipline: "A", first: 301, make };
 
 /// Width that a section takes with its words, by the sheet's.
 fn cell_width(area: Area) -> f32 {
     (area.width() / 4.0).clamp(236.0, 420.0)
 }
 
-/// How deep slab and joists are drawn; nobody measured them, and the words say so.
-const SLAB: Len = Len::inches(4);
-const JOIST: Len = Len::sixty_fourths(9 * 64 + 16);
 const PLATE: Len = Len::sixty_fourths(96);
 
 fn make(context: &Context<'_>) -> Made {
@@ -78,7 +71,6 @@ fn section(context: &Context<'_>, t: &WallType, scale: Scale, cell: Area, m: &mu
     let high = joists + SLAB + JOIST + Len::inches(6);
     let bottom = (cell.top + 14.0 + scale.points(high)).min(cell.bottom - 40.0);
     let f = Frame { origin: P::new(cell.left + 22.0, bottom - scale.points(SLAB) - 6.0), scale };
-    let ink = Stroke::solid(Tone::Ink, 0.9);
     let thin = Stroke::solid(Tone::Ink, 0.5);
     let start = concrete_behind(context, t);
     let wide = start + t.thickness();
@@ -86,20 +78,13 @@ fn section(context: &Context<'_>, t: &WallType, scale: Scale, cell: Area, m: &mu
     let mut words: Vec<(P, String)> = Vec::new();
 
     // The slab under all, the concrete wall behind furring.
-    let concrete = |ring: Vec<P>, m: &mut Marks| {
-        m.segments(
-            hatch(&[&ring], Slope::Falling, 5.0, f.origin),
-            Stroke::solid(Tone::SoftInk, 0.4),
-        );
-        m.outline(ring, ink);
-    };
-    concrete(f.ring((zero - Len::inches(2), reach), (zero - SLAB, zero)), m);
+    concrete(f.ring((zero - Len::inches(2), reach), (zero - SLAB, zero)), f.origin, m);
     words.push((
         f.at(reach - Len::inches(3), zero - Len::inches(2)),
         "concrete slab, existing (thickness not measured)".to_owned(),
     ));
     if t.furring {
-        concrete(f.ring((zero, start), (zero, joists)), m);
+        concrete(f.ring((zero, start), (zero, joists)), f.origin, m);
         words.push((
             f.at(start / 2, joists - Len::inches(10)),
             "foundation wall, existing".to_owned(),
@@ -243,36 +228,4 @@ fn stud(context: &Context<'_>, t: &WallType, layer: &Layer) -> String {
         None => {}
     }
     text
-}
-
-/// Words in a column, each with a line to what it names; from top to bottom as what they name.
-fn leaders(words: &mut Vec<(P, String)>, x: f32, cell: Area, m: &mut Marks) {
-    words.retain(|(_, text)| !text.is_empty());
-    words.sort_by(|a, b| a.0.y.total_cmp(&b.0.y));
-    let width = cell.right - x - 6.0;
-    let blocks: Vec<(P, Vec<String>)> =
-        words.iter().map(|(at, text)| (*at, wrap(text, BODY, Style::Plain, width))).collect();
-    let height = |lines: &[String]| lines.len() as f32 * BODY * LEADING + 5.0;
-    let mut places: Vec<f32> = Vec::new();
-    let mut y = cell.top;
-    for (at, lines) in &blocks {
-        y = y.max(at.y - BODY);
-        places.push(y);
-        y += height(lines);
-    }
-    // What ran out below is pushed up again.
-    let mut end = cell.bottom;
-    for (place, (_, lines)) in places.iter_mut().zip(&blocks).rev() {
-        *place = place.min(end - height(lines));
-        end = *place;
-    }
-    for ((at, lines), y) in blocks.iter().zip(places) {
-        let first = P::new(x, y + BODY / 2.0);
-        m.line(
-            vec![*at, first.by(-10.0, 0.0), first.by(-2.0, 0.0)],
-            Stroke::solid(Tone::SoftInk, 0.4),
-        );
-        m.circle(*at, 1.2, Some(Tone::Ink), None);
-        write_lines(m, first, lines.iter().cloned(), BODY, Style::Plain);
-    }
 }

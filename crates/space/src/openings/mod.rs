@@ -6,7 +6,7 @@ mod window;
 
 use geometry::{Pt, Ring, Seg};
 use measure::Len;
-use plan::element::{End, Opening, OpeningKind, Side};
+use plan::element::{End, Opening, OpeningKind, Side, Well};
 use plan::{Body, ElementId, Plan};
 
 use crate::{RoomIndex, WallFacts, WallKind};
@@ -65,6 +65,16 @@ impl OpeningFacts {
             Side::Left => Seg::new(self.quad[3], self.quad[2]),
             Side::Right => Seg::new(self.quad[0], self.quad[1]),
         }
+    }
+
+    /// The clear outline of the well outside a window: out from the wall, along, and back. Outside is the host's right.
+    pub fn well_ring(&self, well: &Well) -> [Pt; 4] {
+        let face = self.face(Side::Right);
+        let out = -face.dir().left();
+        let middle = face.a.midway(face.b);
+        let to_end = face.dir().with_len(well.width / 2);
+        let out = out.with_len(well.projection);
+        [middle - to_end, middle - to_end + out, middle + to_end + out, middle + to_end]
     }
 }
 

@@ -79,6 +79,7 @@ fn label(cx: &Cx<'_>, checked: &Checked, element: &Element) -> String {
         Body::Opening(o) => text += &format!(", {} wide", say(o.width())),
         Body::RoomTag(t) => text += &format!(", {} {}", t.name, t.room_use.word()),
         Body::Note(n) => text += &format!(", {}", n.text),
+        Body::Section(s) => text += &format!(", {} long", say(s.line().len())),
         Body::Service(s) => {
             text += &format!(", {} by {}", say(s.width), say(s.depth));
         }

@@ -1,7 +1,7 @@
 //! Rows for things that are placed by a point and face a way.
 
 use egui::{Button, Ui};
-use geometry::{Facing, Pt};
+use geometry::{Facing, Pt, Vec2};
 use measure::Len;
 use plan::bounds;
 
@@ -18,7 +18,7 @@ pub fn place(ui: &mut Ui, form: &mut Form, at: &mut Pt) {
 /// The way it faces, with a button for a quarter turn.
 pub fn facing(ui: &mut Ui, form: &mut Form, word: &str, facing: &mut Facing) {
     row(ui, word, |ui| {
-        ui.label(way(*facing));
+        ui.label(way(facing.vec()));
         if ui.add(Button::new("Quarter turn")).clicked() {
             *facing = facing.left();
             form.touch(word);
@@ -27,7 +27,7 @@ pub fn facing(ui: &mut Ui, form: &mut Form, word: &str, facing: &mut Facing) {
 }
 
 /// The way in words: up is the top of the screen.
-fn way(f: Facing) -> &'static str {
+pub fn way(f: Vec2) -> &'static str {
     match (f.x.signum(), f.y.signum()) {
         (0, 1) => "up",
         (0, _) => "down",

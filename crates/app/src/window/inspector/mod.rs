@@ -11,6 +11,7 @@ mod nothing;
 mod opening;
 mod overhead;
 pub mod room;
+mod section;
 mod service;
 mod stair;
 mod tag;
@@ -45,7 +46,7 @@ fn one(ui: &mut Ui, cx: &mut Cx<'_>, before: Element) {
     open_findings(ui, cx, &element);
     let mut form = Form::new(cx.system());
     ui.push_id(("element", element.id.0), |ui| {
-        if !matches!(element.body, Body::RoomTag(_) | Body::Note(_)) {
+        if !matches!(element.body, Body::RoomTag(_) | Body::Note(_) | Body::Section(_)) {
             state(ui, &mut form, &mut element.state);
         }
         wall::length(ui, cx, &before);
@@ -61,6 +62,7 @@ fn one(ui: &mut Ui, cx: &mut Cx<'_>, before: Element) {
             Body::Furnishing(f) => furnishing::show(ui, &mut form, f),
             Body::RoomTag(t) => tag::room(ui, &mut form, t),
             Body::Note(n) => tag::note(ui, &mut form, n),
+            Body::Section(s) => section::show(ui, &mut form, s),
         }
         if let Body::RoomTag(_) = &before.body {
             room::facts(ui, cx, before.id);

@@ -66,6 +66,10 @@ pub fn show(ui: &mut Ui, cx: &mut Cx<'_>) {
             note(ui, "Without a name the room is called by its use.");
         }
         ToolKind::Note => form.text(ui, "Text", &mut options.note, bounds::NOTE),
+        ToolKind::Section => note(
+            ui,
+            "The permit set gets a section of the building for each such line. It is looked at with the start of the line at the left hand.",
+        ),
     });
     if !matches!(tool, ToolKind::Select) {
         ui.add_space(6.0);

@@ -4,7 +4,7 @@ use std::collections::BTreeSet;
 
 use geometry::{Facing, Pt, Seg, Vec2};
 use measure::Len;
-use plan::element::{End, Furring, Overhead, OverheadShape};
+use plan::element::{End, Furring, Overhead, OverheadShape, SectionLine};
 use plan::{Body, Edit, Element, ElementId, ops};
 use rules::room_to_move::Course;
 
@@ -65,6 +65,10 @@ impl Drag {
             }
             Body::Overhead(Overhead { shape: OverheadShape::Run { a, b, .. }, .. }) => {
                 let (end, base) = ends(*a, *b)?;
+                Some(Drag::RunEnd { id, end, base })
+            }
+            Body::Section(section) => {
+                let (end, base) = ends(section.a, section.b)?;
                 Some(Drag::RunEnd { id, end, base })
             }
             body => {
@@ -261,7 +265,9 @@ fn replace(cx: &Cx<'_>, id: ElementId, change: impl FnOnce(&mut Body)) -> Result
 
 fn run_end(cx: &Cx<'_>, id: ElementId, end: End, to: Pt) -> Result<Edit, String> {
     replace(cx, id, |body| {
-        if let Body::Overhead(Overhead { shape: OverheadShape::Run { a, b, .. }, .. }) = body {
+        if let Body::Overhead(Overhead { shape: OverheadShape::Run { a, b, .. }, .. })
+        | Body::Section(SectionLine { a, b }) = body
+        {
             match end {
                 End::Start => *a = to,
                 End::Finish => *b = to,

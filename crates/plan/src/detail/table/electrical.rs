@@ -1,6 +1,7 @@
 //! Details of outlets, switches, lights, alarms, boxes and panels.
 
-use super::{Subject, choice, is_service, yes_no};
+use super::{Subject, choice, is_service, number, yes_no};
+use crate::bounds::CountBound;
 use crate::detail::{Detail, Value};
 use crate::element::{Body, ServiceKind};
 
@@ -153,6 +154,15 @@ pub const STAIR_SWITCHES: Detail = choice(
     None,
 );
 
+pub const SERVICE_RATING: Detail = number(
+    "service-rating",
+    PANEL,
+    "Rating of the service",
+    "What is the rating of the service, by the main breaker?",
+    (CountBound { what: "rating", least: 0, most: 1_200 }, "A"),
+    None,
+);
+
 pub(super) const ALL: &[&Detail] = &[
     &SHOCK_PROTECTION,
     &STAIR_SWITCHES,
@@ -169,4 +179,5 @@ pub(super) const ALL: &[&Detail] = &[
     &DIRECTORY,
     &PANEL_FLOOR,
     &DISCONNECT,
+    &SERVICE_RATING,
 ];

@@ -193,6 +193,26 @@ pub const SAFETY_GLASS: Detail = yes_no(
     None,
 );
 
+const ANY: Subject = Subject::Element(|body| matches!(body, Body::Opening(_)));
+
+pub const HEADER: Detail = choice(
+    "header",
+    ANY,
+    "Header",
+    "What carries the load over the opening? A partition that bears nothing needs a flat plate alone.",
+    &[
+        "flat plate, bears nothing",
+        "two 2x4",
+        "two 2x6",
+        "two 2x8",
+        "two 2x10",
+        "two 2x12",
+        "steel or concrete lintel",
+        "by an engineer",
+    ],
+    None,
+);
+
 pub(super) const ALL: &[&Detail] = &[
     &SAFETY_GLASS,
     &OPENABLE_AREA,
@@ -214,4 +234,5 @@ pub(super) const ALL: &[&Detail] = &[
     &LEADS_TO,
     &PATH_WIDTH,
     &WELL_GUARD,
+    &HEADER,
 ];

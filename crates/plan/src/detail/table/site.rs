@@ -1,8 +1,9 @@
 //! Details of the house and its site.
 
-use super::{Subject, choice, number, yes_no};
-use crate::bounds::CountBound;
+use super::{Subject, choice, length, number, yes_no};
+use crate::bounds::{Bound, CountBound};
 use crate::detail::{Detail, Value};
+use measure::Len;
 
 const OF: Subject = Subject::Site;
 
@@ -100,6 +101,45 @@ pub const DAMP: Detail = choice(
     Some("not watched yet"),
 );
 
+const LOT: Bound =
+    Bound { what: "distance to the lot line", least: Len::ZERO, most: Len::feet_inches(1000, 0) };
+
+pub const LOT_LEFT: Detail = length(
+    "lot-left",
+    OF,
+    "Lot line, left",
+    "How far is the lot line from the house on the left of the drawing, by the survey?",
+    LOT,
+    None,
+);
+
+pub const LOT_RIGHT: Detail = length(
+    "lot-right",
+    OF,
+    "Lot line, right",
+    "How far is the lot line from the house on the right of the drawing, by the survey?",
+    LOT,
+    None,
+);
+
+pub const LOT_TOP: Detail = length(
+    "lot-top",
+    OF,
+    "Lot line, top",
+    "How far is the lot line from the house on the top of the drawing, by the survey?",
+    LOT,
+    None,
+);
+
+pub const LOT_BOTTOM: Detail = length(
+    "lot-bottom",
+    OF,
+    "Lot line, bottom",
+    "How far is the lot line from the house on the bottom of the drawing, by the survey?",
+    LOT,
+    None,
+);
+
 pub(super) const ALL: &[&Detail] = &[
     &RADON,
     &DAMP,
@@ -112,4 +152,8 @@ pub(super) const ALL: &[&Detail] = &[
     &PENETRATIONS,
     &SWELLING_SOIL,
     &SEISMIC_CATEGORY,
+    &LOT_LEFT,
+    &LOT_RIGHT,
+    &LOT_TOP,
+    &LOT_BOTTOM,
 ];

@@ -2,7 +2,7 @@
 
 use crate::element::{
     AccessOpening, Body, Column, Door, Furnishing, Furring, Layer, Note, Opening, OpeningKind,
-    Overhead, Partition, RoomTag, ServicePoint, ShellWall, Stair, Window,
+    Overhead, Partition, RoomTag, SectionLine, ServicePoint, ShellWall, Stair, Window,
 };
 use crate::{Element, ElementId};
 
@@ -153,6 +153,9 @@ impl From<Record> for Element {
             }
             Record::Note { id, state, at, text, .. } => {
                 (id, state, Body::Note(Note { at: at.into(), text }))
+            }
+            Record::SectionLine { id, state, a, b, .. } => {
+                (id, state, Body::Section(SectionLine { a: a.into(), b: b.into() }))
             }
         };
         Element { id: ElementId(id), state: state.into(), body, details }

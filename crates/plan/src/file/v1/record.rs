@@ -155,6 +155,14 @@ pub(crate) enum Record {
         #[serde(default, skip_serializing_if = "Details::is_empty")]
         details: Details,
     },
+    SectionLine {
+        id: u32,
+        state: State,
+        a: P,
+        b: P,
+        #[serde(default, skip_serializing_if = "Details::is_empty")]
+        details: Details,
+    },
 }
 
 impl Record {
@@ -172,7 +180,8 @@ impl Record {
             | Record::Service { details, .. }
             | Record::Furnishing { details, .. }
             | Record::RoomTag { details, .. }
-            | Record::Note { details, .. } => details,
+            | Record::Note { details, .. }
+            | Record::SectionLine { details, .. } => details,
         }
     }
 }

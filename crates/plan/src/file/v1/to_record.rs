@@ -100,6 +100,13 @@ impl From<&Element> for Record {
                 text: n.text.clone(),
                 details: e.details.clone(),
             },
+            Body::Section(s) => Record::SectionLine {
+                id,
+                state,
+                a: s.a.into(),
+                b: s.b.into(),
+                details: e.details.clone(),
+            },
         }
     }
 }
