@@ -6,17 +6,24 @@ use drawing::{Mark, Marks, P, TextMark};
 use measure::System;
 use plan::Plan;
 use rules::Book;
-use sheets::{Options, Paper, Set, Sheet, Source};
+use sheets::{Join, Options, Paper, Set, Sheet, Source};
 
 fn set(plan: &Plan, paper: Paper, system: System) -> Set {
+    set_of(plan, &Options { paper, system, ..Options::default() })
+}
+
+fn set_of(plan: &Plan, options: &Options) -> Set {
     let facts = space::derive(&Arc::new(plan.clone()));
     let book = Book::of(&plan.site);
     let findings = rules::check(&facts, &book);
     let source = Source { facts: &facts, findings: &findings, book: &book };
-    sheets::set(&source, &Options { paper, system, list: None })
+    sheets::set(&source, options)
 }
 
-/// The demo plans on every paper, in feet and in millimetres.
+/// Both plans, and all trades, together.
+const TOGETHER: Join = Join { plans: true, trades: true };
+
+/// The demo plans on every paper, in feet and in millimetres; some also with things drawn together.
 fn all(mut each: impl FnMut(&str, &Set)) {
     for (name, plan) in whole::demo::all() {
         for paper in Paper::ALL {
@@ -25,19 +32,13 @@ fn all(mut each: impl FnMut(&str, &Set)) {
                 each(&format!("{name} {} {system:?}", paper.word()), &set);
             }
         }
-    }
-}
-
-fn points(mark: &Mark) -> Vec<P> {
-    match mark {
-        Mark::Fill { rings, .. } => rings.concat(),
-        Mark::Line { points, .. } => points.clone(),
-        Mark::Segments { pairs, .. } => pairs.iter().flat_map(|(a, b)| [*a, *b]).collect(),
-        Mark::Circle { centre, radius, .. } => {
-            vec![centre.by(-radius, -radius), centre.by(*radius, *radius)]
+        for paper in [Paper::Tabloid, Paper::ArchD] {
+            for one_sheet in [false, true] {
+                let options = Options { paper, join: TOGETHER, one_sheet, ..Options::default() };
+                let set = set_of(&plan, &options);
+                each(&format!("{name} {} together, one sheet {one_sheet}", paper.word()), &set);
+            }
         }
-        Mark::Text(text) => text.corners().to_vec(),
-        Mark::Begin(_) | Mark::End => Vec::new(),
     }
 }
 
@@ -50,7 +51,7 @@ fn nothing_is_off_the_paper() {
             let (top, bottom) = (18.0, sheet.size.1 - 18.0);
             for mark in &sheet.marks.0 {
                 let out = |p: &P| p.x < left || p.x > right || p.y < top || p.y > bottom;
-                let out = points(mark).into_iter().find(out);
+                let out = mark.points().into_iter().find(out);
                 assert_eq!(out, None, "{name}: {} {mark:?}", sheet.number);
             }
         }
@@ -181,11 +182,64 @@ fn a_plan_is_at_the_scale_that_it_says() {
         let sheet = set.sheets.iter().find(|s| s.kind == "proposed-plan").expect("a plan");
         assert_eq!(sheet.scale, Some(word));
         let shell = sheet.marks.under("shell outline");
-        let xs: Vec<f32> = shell.0.iter().flat_map(points).map(|p| p.x).collect();
+        let xs: Vec<f32> = shell.0.iter().flat_map(Mark::points).map(|p| p.x).collect();
         let width =
             xs.iter().fold(f32::MIN, |a, b| a.max(*b)) - xs.iter().fold(f32::MAX, |a, b| a.min(*b));
         let expected = (37.0 + 4.0 / 12.0) * points_per_foot;
         assert!((width - expected).abs() < 0.01, "{paper:?}: {width} {expected}");
+    }
+}
+
+#[test]
+fn everything_can_stand_on_one_sheet_that_is_large_enough() {
+    let plan =
+        whole::demo::all().into_iter().find(|(n, _)| n.contains("passes")).expect("a demo").1;
+    let many = set(&plan, Paper::ArchD, System::Imperial);
+    let of = |paper| {
+        let options = Options { paper, join: TOGETHER, one_sheet: true, ..Options::default() };
+        set_of(&plan, &options)
+    };
+    let one = of(Paper::ArchD);
+    assert!(!one.crowded);
+    assert_eq!(one.sheets.len(), 1);
+    // What stands on the sheets stands on the one.
+    let texts = |set: &Set, kind: &str| -> Vec<String> {
+        let of_kind = set.sheets.iter().filter(|s| s.kind == kind);
+        of_kind.flat_map(|s| s.marks.texts()).map(|t| t.text.clone()).collect()
+    };
+    let all = texts(&one, "one-sheet");
+    for kind in ["tables", "stair-section", "site-sketch"] {
+        for text in texts(&many, kind).iter().filter(|t| t.contains('"') && !t.contains("Scale")) {
+            assert!(all.contains(text), "{kind}: {text}");
+        }
+    }
+    for caption in ["Existing basement, and what is removed", "Proposed basement", "Section A-A"] {
+        assert!(all.iter().any(|t| t == caption), "{caption}");
+    }
+    // A letter sheet is too small; the set says so and is whole.
+    let letter = of(Paper::Letter);
+    assert!(letter.crowded && letter.sheets.len() > 8);
+}
+
+#[test]
+fn what_is_drawn_together_has_one_sheet_and_one_scale() {
+    for (name, of) in whole::demo::all() {
+        let options = Options { join: TOGETHER, ..Options::default() };
+        let set = set_of(&of, &options);
+        let kinds: Vec<&str> = set.sheets.iter().map(|s| s.kind).collect();
+        for gone in ["existing-plan", "electrical-plan", "mechanical-plan", "plumbing-plan"] {
+            assert!(!kinds.contains(&gone), "{name}: {kinds:?}");
+        }
+        let plan = set.sheets.iter().find(|s| s.kind == "proposed-plan").expect("a plan");
+        let scales: Vec<&str> = plan
+            .marks
+            .texts()
+            .filter_map(|t| t.text.strip_prefix("Scale ").filter(|s| !s.is_empty()))
+            .collect();
+        assert!(scales.windows(2).all(|s| s[0] == s[1]), "{name}: {scales:?}");
+        let apart = set_of(&of, &Options::default());
+        let any = apart.sheets.iter().any(|s| s.kind == "electrical-plan");
+        assert_eq!(kinds.contains(&"services-plan"), any, "{name}: {kinds:?}");
     }
 }
 

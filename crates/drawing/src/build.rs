@@ -2,6 +2,22 @@
 
 use crate::{Mark, Marks, Origin, P, Stroke, TextMark, Tone};
 
+impl Mark {
+    /// Points that span what it covers, line widths aside; none for the begin and the end of a group.
+    pub fn points(&self) -> Vec<P> {
+        match self {
+            Mark::Fill { rings, .. } => rings.concat(),
+            Mark::Line { points, .. } => points.clone(),
+            Mark::Segments { pairs, .. } => pairs.iter().flat_map(|(a, b)| [*a, *b]).collect(),
+            Mark::Circle { centre, radius, .. } => {
+                vec![centre.by(-radius, -radius), centre.by(*radius, *radius)]
+            }
+            Mark::Text(text) => text.corners().to_vec(),
+            Mark::Begin(_) | Mark::End => Vec::new(),
+        }
+    }
+}
+
 impl Marks {
     pub fn new() -> Marks {
         Marks::default()

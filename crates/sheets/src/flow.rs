@@ -1,5 +1,7 @@
 //! Headings, paragraphs and tables that flow down columns and over to further pages.
 
+use std::rc::Rc;
+
 use drawing::{Marks, P, Stroke, Style, Tone};
 
 use crate::paper::Area;
@@ -30,14 +32,17 @@ pub(crate) struct Table {
 }
 
 /// Draws a part from its left top corner.
-type Draw = Box<dyn Fn(&mut Marks, P)>;
+type Draw = Rc<dyn Fn(&mut Marks, P)>;
 
 /// A part that is not divided, with its height.
 struct Block {
     height: f32,
     /// With this much of the next block it stays together.
     keep: bool,
-    draw: Draw,
+    /// Drawn above it where a column begins with it: the head of its table.
+    head: Option<(f32, Draw)>,
+    /// Nothing where there is only space.
+    draw: Option<Draw>,
 }
 
 /// Lays the pieces out in so many columns of the box; one list of marks for each page.
@@ -49,7 +54,13 @@ pub(crate) fn pages(pieces: &[Piece], area: Area, columns: usize) -> Vec<Marks> 
     let mut pages = vec![Marks::new()];
     let (mut column, mut y) = (0, area.top);
     for (i, block) in blocks.iter().enumerate() {
+        let Some(draw) = &block.draw else {
+            // Space begins no column.
+            y += if y > area.top { block.height } else { 0.0 };
+            continue;
+        };
         let follows = if block.keep { blocks.get(i + 1).map_or(0.0, |b| b.height) } else { 0.0 };
+        let mut head = None;
         if y > area.top && y + block.height + follows > area.bottom {
             column += 1;
             y = area.top;
@@ -57,10 +68,15 @@ pub(crate) fn pages(pieces: &[Piece], area: Area, columns: usize) -> Vec<Marks> 
                 pages.push(Marks::new());
                 column = 0;
             }
+            head = block.head.as_ref();
         }
         let x = area.left + column as f32 * (width + GUTTER);
         if let Some(page) = pages.last_mut() {
-            (block.draw)(page, P::new(x, y));
+            if let Some((height, draw)) = head {
+                draw(page, P::new(x, y));
+                y += height;
+            }
+            draw(page, P::new(x, y));
         }
         y += block.height;
     }
@@ -69,17 +85,18 @@ pub(crate) fn pages(pieces: &[Piece], area: Area, columns: usize) -> Vec<Marks> 
 
 fn blocks(piece: &Piece, width: f32) -> Vec<Block> {
     match piece {
-        Piece::Gap => vec![Block { height: BODY, keep: false, draw: Box::new(|_, _| {}) }],
+        Piece::Gap => vec![Block { height: BODY, keep: false, head: None, draw: None }],
         Piece::Head(text) => lines(text, HEAD, Style::Bold, width, 0.0, true),
         Piece::Text(text) => lines(text, BODY, Style::Plain, width, 0.0, false),
         Piece::Point(text) => {
             let mut all = lines(text, BODY, Style::Plain, width, 10.0, false);
-            if let Some(first) = all.first_mut() {
-                let draw = std::mem::replace(&mut first.draw, Box::new(|_, _| {}));
-                first.draw = Box::new(move |m, at| {
+            if let Some(first) = all.first_mut()
+                && let Some(draw) = first.draw.take()
+            {
+                first.draw = Some(Rc::new(move |m, at| {
                     m.circle(at.by(3.0, BODY * LEADING / 2.0), 1.4, Some(Tone::Ink), None);
                     draw(m, at);
-                });
+                }));
             }
             all
         }
@@ -92,9 +109,10 @@ fn lines(text: &str, size: f32, style: Style, width: f32, indent: f32, keep: boo
     let line = |text: String| Block {
         height,
         keep,
-        draw: Box::new(move |m: &mut Marks, at: P| {
+        head: None,
+        draw: Some(Rc::new(move |m: &mut Marks, at: P| {
             write(m, at.by(indent, height / 2.0), &text, size, style);
-        }),
+        })),
     };
     wrap(text, size, style, width - indent).into_iter().map(line).collect()
 }
@@ -103,11 +121,17 @@ fn rows(table: &Table, width: f32) -> Vec<Block> {
     let all: f32 = table.shares.iter().sum();
     let widths: Vec<f32> = table.shares.iter().map(|s| s / all * width).collect();
     let head = table.head.iter().map(|h| (*h).to_owned()).collect();
-    let mut blocks = Vec::new();
+    let mut blocks: Vec<Block> = Vec::new();
     if table.head.iter().any(|h| !h.is_empty()) {
         blocks.push(row(head, &widths, Style::Bold));
     }
-    blocks.extend(table.rows.iter().map(|cells| row(cells.clone(), &widths, Style::Plain)));
+    let head: Option<(f32, Draw)> = blocks.first().and_then(|b| Some((b.height, b.draw.clone()?)));
+    blocks.extend(
+        table
+            .rows
+            .iter()
+            .map(|cells| Block { head: head.clone(), ..row(cells.clone(), &widths, Style::Plain) }),
+    );
     blocks
 }
 
@@ -130,12 +154,26 @@ fn row(cells: Vec<String>, widths: &[f32], style: Style) -> Block {
             x += width;
         }
     };
-    Block { height, keep: style == Style::Bold, draw: Box::new(draw) }
+    Block { height, keep: style == Style::Bold, head: None, draw: Some(Rc::new(draw)) }
 }
 
 #[cfg(test)]
 mod tests {
     use super::*;
+
+    #[test]
+    fn a_table_that_goes_on_has_its_head_again_and_space_makes_no_page() {
+        let area = Area { left: 0.0, top: 0.0, right: 200.0, bottom: 60.0 };
+        let rows = (0..5).map(|i| vec![format!("row {i}")]).collect();
+        let table = Table { head: vec!["Mark"], shares: vec![1.0], rows };
+        let pages = pages(&[Piece::Table(table), Piece::Gap], area, 1);
+        let texts = |page: &Marks| page.texts().map(|t| t.text.clone()).collect::<Vec<_>>();
+        let all: Vec<Vec<String>> = pages.iter().map(texts).collect();
+        assert_eq!(
+            all,
+            [vec!["Mark", "row 0", "row 1"], vec!["Mark", "row 2", "row 3"], vec!["Mark", "row 4"]]
+        );
+    }
 
     #[test]
     fn what_does_not_fit_goes_to_the_next_column_and_page() {

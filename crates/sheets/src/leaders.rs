@@ -12,7 +12,11 @@ pub(crate) fn leaders(words: &mut Vec<(P, String)>, x: f32, cell: Area, m: &mut 
     let width = cell.right - x - 6.0;
     let blocks: Vec<(P, Vec<String>)> =
         words.iter().map(|(at, text)| (*at, wrap(text, BODY, Style::Plain, width))).collect();
-    let height = |lines: &[String]| lines.len() as f32 * BODY * LEADING + 5.0;
+    let lines: usize = blocks.iter().map(|(_, lines)| lines.len()).sum();
+    // Closer together where there is little room.
+    let free = cell.height() - lines as f32 * BODY * LEADING;
+    let gap = (free / blocks.len().max(1) as f32).clamp(1.0, 5.0);
+    let height = |lines: &[String]| lines.len() as f32 * BODY * LEADING + gap;
     let mut places: Vec<f32> = Vec::new();
     let mut y = cell.top;
     for (at, lines) in &blocks {

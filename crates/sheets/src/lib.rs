@@ -13,6 +13,7 @@ mod kinds;
 mod labels;
 mod leaders;
 mod legend;
+mod one_sheet;
 mod paper;
 mod plan_view;
 mod scale;
@@ -22,6 +23,7 @@ mod type_set;
 mod wall_types;
 
 pub use desk::{Answer, Answered, Department, Desk, Seen, department, departments};
+pub use one_sheet::CROWDED;
 pub use paper::Paper;
 pub use scale::Scale;
-pub use set::{LeftOut, Options, Set, Sheet, Source, set};
+pub use set::{Join, LeftOut, Options, Set, Sheet, Source, set};

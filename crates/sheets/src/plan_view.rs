@@ -12,7 +12,7 @@ use space::Facts;
 
 use crate::paper::Area;
 use crate::scale::Scale;
-use crate::strings;
+use crate::strings::{self, DimensionString};
 use crate::type_set::{BODY, HEAD};
 
 /// The screen's type is too large for paper: the picture is made this much larger and printed smaller.
@@ -58,21 +58,33 @@ pub(crate) fn without(plan: &Plan, drop: impl Fn(&Element) -> bool) -> Arc<Facts
     Arc::new(space::derive(&Arc::new(left)))
 }
 
-/// Draws it in a box at the largest usual scale.
-pub(crate) fn draw(wanted: &Wanted<'_>, area: Area) -> (Marks, Scale) {
+/// The strings round a plan, the room that they take, and the size of the plan.
+fn measures(wanted: &Wanted<'_>) -> (Vec<DimensionString>, [f32; 4], Bounds, (Len, Len)) {
     let bounds = depict::extent(wanted.facts);
     let strings = match wanted.strings {
         true => strings::strings(wanted.facts, wanted.system),
         false => Vec::new(),
     };
-    let [left, top, right, bottom] = strings::depths(&strings);
-    let room = area.cut(left, top, right, bottom + CAPTION);
-    let size = |b: Bounds| {
-        let (w, h) = (b.max.x.saturating_sub(b.min.x), b.max.y.saturating_sub(b.min.y));
-        if b.is_empty() { (Len::UNIT, Len::UNIT) } else { (Len::from_units(w), Len::from_units(h)) }
+    let (w, h) =
+        (bounds.max.x.saturating_sub(bounds.min.x), bounds.max.y.saturating_sub(bounds.min.y));
+    let size = match bounds.is_empty() {
+        true => (Len::UNIT, Len::UNIT),
+        false => (Len::from_units(w), Len::from_units(h)),
     };
-    let size = size(bounds);
-    let scale = Scale::of_plan(wanted.system, size, (room.width(), room.height()));
+    let depths = strings::depths(&strings);
+    (strings, depths, bounds, size)
+}
+
+/// The largest usual scale at which it fits a box.
+pub(crate) fn scale(wanted: &Wanted<'_>, area: Area) -> Scale {
+    let (_, [left, top, right, bottom], _, size) = measures(wanted);
+    let room = area.cut(left, top, right, bottom + CAPTION);
+    Scale::of_plan(wanted.system, size, (room.width(), room.height()))
+}
+
+/// Draws it in the middle of a box, at a scale at which it fits.
+pub(crate) fn draw(wanted: &Wanted<'_>, area: Area, scale: Scale) -> Marks {
+    let (strings, [left, top, right, bottom], bounds, size) = measures(wanted);
     let per_unit = f64::from(scale.points_per_inch) / f64::from(Len::PER_INCH);
     // The picture is as large as the plan with its strings, in the middle of the box.
     let (w, h) = (scale.points(size.0) + left + right, scale.points(size.1) + top + bottom);
@@ -116,7 +128,7 @@ pub(crate) fn draw(wanted: &Wanted<'_>, area: Area) -> (Marks, Scale) {
         Some(scale),
         P::new((area.left + area.right) / 2.0, corner.y + h + 5.0),
     );
-    (marks, scale)
+    marks
 }
 
 /// The name of a drawing with its scale under it.

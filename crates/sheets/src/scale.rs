@@ -127,6 +127,11 @@ impl Scale {
         }
     }
 
+    /// Whether a scale, by its word, is one that is usual for plans of houses: down to 3/32" = 1'-0" or 1:100.
+    pub fn is_usual(word: &str) -> bool {
+        PLANS[..4].iter().chain(&PLANS_METRIC[..3]).any(|s| s.word == word)
+    }
+
     /// A length on paper, in points.
     pub fn points(self, len: Len) -> f32 {
         (len.to_inches() * f64::from(self.points_per_inch)) as f32

@@ -9,6 +9,7 @@ use space::Facts;
 use crate::desk::{self, Desk};
 use crate::frame::{self, Title};
 use crate::kinds::{Context, KINDS, Listed, Made, cover};
+use crate::one_sheet::{self, Boxes};
 use crate::paper::Paper;
 
 /// What sheets are made from: a plan's facts, what was found in it, and the code in force.
@@ -26,6 +27,18 @@ pub struct Options {
     pub system: System,
     /// The department whose list is checked: its code; the general list where none is named.
     pub list: Option<String>,
+    pub join: Join,
+    /// Everything on one sheet, where the paper has room for it.
+    pub one_sheet: bool,
+}
+
+/// What is drawn together.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub struct Join {
+    /// The existing and the proposed plan on one sheet.
+    pub plans: bool,
+    /// Electrical, mechanical and plumbing in one plan.
+    pub trades: bool,
 }
 
 /// One sheet.
@@ -56,6 +69,8 @@ pub struct Set {
     pub sheets: Vec<Sheet>,
     pub left_out: Vec<LeftOut>,
     pub desk: Desk,
+    /// One sheet was asked for, but the paper is too small: there are several.
+    pub crowded: bool,
 }
 
 impl Source<'_> {
@@ -70,29 +85,61 @@ impl Source<'_> {
     }
 }
 
-/// A page before it has its number of how many.
-struct Page {
-    number: String,
-    kind: &'static str,
-    title: String,
-    scale: Option<&'static str>,
-    marks: Marks,
+/// A page before it has its frame.
+pub(crate) struct Page {
+    pub number: String,
+    pub kind: &'static str,
+    pub title: String,
+    pub scale: Option<&'static str>,
+    pub marks: Marks,
 }
 
 /// Makes the set.
 pub fn set(source: &Source<'_>, options: &Options) -> Set {
-    let area = frame::content(options.paper);
+    let all = frame::content(options.paper);
+    let (pages, left_out, desk, crowded) = match options.one_sheet {
+        false => {
+            let drawn = draw(source, options, &|_| all);
+            (drawn.pages, drawn.left_out, drawn.desk, false)
+        }
+        true => match one_sheet::compose(all, &|area| draw(source, options, area)) {
+            Some((page, drawn)) => (vec![page], drawn.left_out, drawn.desk, false),
+            None => {
+                let many = Options { one_sheet: false, ..options.clone() };
+                let drawn = draw(source, &many, &|_| all);
+                (drawn.pages, drawn.left_out, drawn.desk, true)
+            }
+        },
+    };
+    let of = pages.len();
+    let sheets = pages.into_iter().map(|page| sheet(page, of, source, options)).collect();
+    Set { sheets, left_out, desk, crowded }
+}
+
+/// What there is to show, each page in the box that its kind was given.
+pub(crate) struct Drawn {
+    /// The cover first.
+    pub pages: Vec<Page>,
+    pub left_out: Vec<LeftOut>,
+    pub desk: Desk,
+}
+
+/// Draws every kind into the box that `area` has for it, by the kind's slug.
+fn draw(source: &Source<'_>, options: &Options, area: &Boxes<'_>) -> Drawn {
     let mut context = Context {
         source: *source,
         system: options.system,
         paper: options.paper,
-        area,
+        join: options.join,
+        area: area(cover::SLUG),
         index: Vec::new(),
         left_out: Vec::new(),
     };
     let mut pages = Vec::new();
     for kind in KINDS {
+        context.area = area(kind.slug);
         match (kind.make)(&context) {
+            Made::NotAsked => {}
             Made::Nothing(why) => context.left_out.push(LeftOut { title: kind.title, why }),
             Made::Drawn(made) => {
                 for (i, (marks, scale)) in made.into_iter().enumerate() {
@@ -110,10 +157,10 @@ pub fn set(source: &Source<'_>, options: &Options) -> Set {
         scale: p.scale,
     };
     context.index = pages.iter().map(listed).collect();
-    let desk = desk::check(&context, options.list.as_deref());
+    let desk = desk::check(&context, options);
     // The cover lists all the others, so it comes last and lies on top.
+    context.area = area(cover::SLUG);
     let covers = cover::pages(&context, &desk);
-    let of = covers.len() + pages.len();
     let covers = covers.into_iter().enumerate().map(|(i, marks)| Page {
         number: cover::number(i),
         kind: cover::SLUG,
@@ -121,8 +168,7 @@ pub fn set(source: &Source<'_>, options: &Options) -> Set {
         scale: None,
         marks,
     });
-    let sheets = covers.chain(pages).map(|page| sheet(page, of, source, options)).collect();
-    Set { sheets, left_out: context.left_out, desk }
+    Drawn { pages: covers.chain(pages).collect(), left_out: context.left_out, desk }
 }
 
 /// The title of a page of a kind, counted from 0.

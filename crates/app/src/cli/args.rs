@@ -156,6 +156,15 @@ pub struct SheetsArgs {
     /// Check by the list of this department, by its code such as DOU; by all lists when none is named.
     #[arg(long, value_name = "CODE", value_parser = list)]
     pub list: Option<String>,
+    /// Draw the existing and the proposed plan on one sheet.
+    #[arg(long)]
+    pub both_plans: bool,
+    /// Draw electrical, mechanical and plumbing in one plan.
+    #[arg(long)]
+    pub together: bool,
+    /// Put everything on one sheet, where the paper has room for it.
+    #[arg(long)]
+    pub one_sheet: bool,
     /// Write JSON (documented in docs/sheets-json.md).
     #[arg(long)]
     pub json: bool,

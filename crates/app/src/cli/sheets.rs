@@ -7,7 +7,7 @@ use measure::System;
 use plan::Plan;
 use rules::Book;
 use serde::Serialize;
-use sheets::{Answer, Options, Set, Source};
+use sheets::{Answer, Join, Options, Set, Source};
 
 use super::args::SheetsArgs;
 use super::exit;
@@ -23,6 +23,7 @@ struct Report {
     code: String,
     paper: &'static str,
     sheets: Vec<Sheet>,
+    crowded: bool,
     left_out: Vec<LeftOut>,
     files: Vec<String>,
     list: String,
@@ -65,7 +66,13 @@ pub fn run(args: &SheetsArgs, out: &mut dyn Write, err: &mut dyn Write) -> io::R
     let findings = rules::check(&facts, &book);
     let source = Source { facts: &facts, findings: &findings, book: &book };
     let system = if args.metric { System::Metric } else { System::Imperial };
-    let options = Options { paper: args.paper, system, list: args.list.clone() };
+    let options = Options {
+        paper: args.paper,
+        system,
+        list: args.list.clone(),
+        join: Join { plans: args.both_plans, trades: args.together },
+        one_sheet: args.one_sheet,
+    };
     let set = sheets::set(&source, &options);
     let stem = args.plan.file_stem().map_or("plan".into(), |s| s.to_string_lossy().into_owned());
     let written = export::write(&set, &plan.site, (&args.out, &stem), &args.format, &mut || ());
@@ -111,6 +118,7 @@ fn report(args: &SheetsArgs, plan: &Plan, book: &Book, set: &Set, files: &[PathB
         code: format!("{}, {}", book.edition().year(), book.place()),
         paper: args.paper.word(),
         sheets: set.sheets.iter().map(sheet).collect(),
+        crowded: set.crowded,
         left_out: set
             .left_out
             .iter()
@@ -141,6 +149,9 @@ fn write_text(report: &Report, out: &mut dyn Write) -> io::Result<()> {
     for sheet in &report.sheets {
         let scale = sheet.scale.map_or(String::new(), |s| format!(", {s}"));
         writeln!(out, "{:<6} {}{scale}", sheet.number, sheet.title)?;
+    }
+    if report.crowded {
+        writeln!(out, "       {}", sheets::CROWDED)?;
     }
     for left in &report.left_out {
         writeln!(out, "       no sheet \"{}\": {}", left.title, left.why)?;

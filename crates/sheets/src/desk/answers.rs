@@ -19,6 +19,7 @@ const LOT: &str = "site-sketch";
 const CEILING: &str = "ceiling-sections";
 const TABLES: &str = "tables";
 const WALLS: &str = "wall-sections";
+const SERVICES: &str = "services-plan";
 const STAIR: &str = "stair-section";
 const ELECTRICAL: &str = "electrical-plan";
 const MECHANICAL: &str = "mechanical-plan";
@@ -30,10 +31,10 @@ const SITE: &str = "Enter it in the title block.";
 
 pub(super) fn answer(
     context: &Context<'_>,
-    department: Option<&Department>,
+    (department, one_sheet): (Option<&Department>, bool),
     demand: &Demand,
 ) -> Answer {
-    let desk = At { context, department };
+    let desk = At { context, department, one_sheet };
     match demand.kind {
         Kind::Admin => Answer::Reminder,
         Kind::Rule => desk.rule(&demand.id),
@@ -44,12 +45,21 @@ pub(super) fn answer(
 struct At<'a> {
     context: &'a Context<'a>,
     department: Option<&'a Department>,
+    /// Whether one sheet is asked for.
+    one_sheet: bool,
 }
 
 impl At<'_> {
     /// On the sheet of a kind, where it is there.
     fn on(&self, kind: &str) -> Answer {
-        match self.context.index.iter().find(|entry| entry.kind == kind) {
+        // What is drawn together stands on the sheet of the other.
+        let together = match kind {
+            EXISTING => PLAN,
+            ELECTRICAL | MECHANICAL | PLUMBING => SERVICES,
+            kind => kind,
+        };
+        let of = |kind: &str| self.context.index.iter().find(|entry| entry.kind == kind);
+        match of(kind).or_else(|| of(together)) {
             Some(entry) => Answer::Shown(entry.number.clone()),
             None => Answer::Missing { what: "nothing of it is drawn yet", enter: DRAW },
         }
@@ -362,9 +372,16 @@ impl At<'_> {
                 false => self.cover(),
             },
             "code-edition" | "legend-or-index" => self.cover(),
-            "one-sheet" => Answer::Elsewhere(
-                "choose a larger paper and paste the sheets up, or ask whether several will do",
-            ),
+            "one-sheet" => match (self.one_sheet, self.department) {
+                (true, _) => self.cover(),
+                (false, None) => Answer::Elsewhere(
+                    "choose \"Everything on one sheet\" where your department asks for it",
+                ),
+                (false, Some(_)) => Answer::Missing {
+                    what: "the set has several sheets",
+                    enter: "Choose \"Everything on one sheet\", and a paper that is large enough.",
+                },
+            },
             "north-arrow" => match papers.north {
                 Some(_) => self.on(PLAN),
                 None => Answer::Missing { what: "the direction of north", enter: SITE },

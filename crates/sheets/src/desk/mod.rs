@@ -8,6 +8,7 @@ mod lists;
 use serde::Deserialize;
 
 use crate::kinds::Context;
+use crate::set::Options;
 use lists::{Demand, lists};
 
 /// How much of a department's list was read.
@@ -128,8 +129,8 @@ pub fn department(code: &str) -> Option<&'static Department> {
     departments().iter().find(|d| d.code.eq_ignore_ascii_case(code))
 }
 
-pub(crate) fn check(context: &Context<'_>, code: Option<&str>) -> Desk {
-    let department = code.and_then(department);
+pub(crate) fn check(context: &Context<'_>, options: &Options) -> Desk {
+    let department = options.list.as_deref().and_then(department);
     let asks = |d: &&Demand| department.is_none_or(|of| d.asked_by.contains(&of.code));
     let answers = lists()
         .demands
@@ -139,7 +140,7 @@ pub(crate) fn check(context: &Context<'_>, code: Option<&str>) -> Desk {
             id: &demand.id,
             words: &demand.words,
             group: demand.group.word(),
-            answer: answers::answer(context, department, demand),
+            answer: answers::answer(context, (department, options.one_sheet), demand),
             asked_by: demand.asked_by.len(),
         })
         .collect();

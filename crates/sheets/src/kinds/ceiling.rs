@@ -64,10 +64,11 @@ fn make(context: &Context<'_>) -> Made {
         }
     }
     let area = context.area;
-    let most = ((area.width() / 330.0).floor() as usize).max(1);
+    let wide = if area.width() < 700.0 { 240.0 } else { 330.0 };
+    let most = ((area.width() / wide).floor() as usize).max(1);
     // As many beside each other as there are, up to what leaves room for words; the rest below.
     let columns = most.min(drops.len());
-    let rows = drops.len().div_ceil(columns).min(((area.height() / 240.0) as usize).max(1));
+    let rows = drops.len().div_ceil(columns).min(((area.height() / 160.0) as usize).max(1));
     let (cell, height) = (area.width() / columns as f32, area.height() / rows as f32);
     let widest = drops.iter().filter_map(|d| d.over.map(|o| o.2)).max().unwrap_or(Len::ZERO);
     let lowest = drops.iter().filter_map(|d| d.over.map(|o| o.1.underside)).min();

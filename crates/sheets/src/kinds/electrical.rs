@@ -14,7 +14,7 @@ use super::{Context, Kind, Made};
 pub(crate) const KIND: Kind =
     Kind { slug: "electrical-plan", title: "Electrical plan", discipline: "E", first: 101, make };
 
-const TRADE: Trade = Trade {
+pub(super) const TRADE: Trade = Trade {
     kinds: &[
         Receptacle,
         Switch,
@@ -39,6 +39,9 @@ const TRADE: Trade = Trade {
 };
 
 fn make(context: &Context<'_>) -> Made {
+    if context.join.trades {
+        return Made::NotAsked;
+    }
     of_trade(context, &TRADE)
 }
 

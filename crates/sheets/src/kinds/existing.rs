@@ -1,7 +1,10 @@
 //! The basement as it is, with what will be removed.
 
+use std::sync::Arc;
+
 use depict::Show;
 use plan::State;
+use space::Facts;
 
 use super::plans::{self, PlanSheet};
 use super::{Context, Kind, Made};
@@ -17,22 +20,14 @@ pub(crate) const KIND: Kind = Kind {
 };
 
 fn make(context: &Context<'_>) -> Made {
-    let plan = context.source.plan();
-    if !plan.elements().iter().any(|e| e.state != State::New) {
-        return Made::Nothing("everything in the plan is new".to_owned());
+    if context.join.plans && has_any(context) {
+        return Made::NotAsked;
     }
-    let facts = plan_view::without(plan, |e| e.state == State::New);
-    let wanted = Wanted {
-        facts: &facts,
-        named: &[],
-        show: Show { furnishings: false, notes: false, ..Show::default() },
-        keep_clears: &[],
-        strings: true,
-        caption: "Existing basement, and what is removed",
-        system: context.system,
+    let Some(facts) = facts(context) else {
+        return Made::Nothing("everything in the plan is new".to_owned());
     };
     let sheet = PlanSheet {
-        plan: wanted,
+        plan: wanted(context, &facts),
         legend: legend::of(&facts),
         remarks: vec![
             "Foundation: to outer faces. Openings: to jambs. Partitions: to centre lines."
@@ -40,4 +35,26 @@ fn make(context: &Context<'_>) -> Made {
         ],
     };
     plans::draw(context, &sheet)
+}
+
+fn has_any(context: &Context<'_>) -> bool {
+    context.source.plan().elements().iter().any(|e| e.state != State::New)
+}
+
+/// What is there already; nothing where everything is new.
+pub(super) fn facts(context: &Context<'_>) -> Option<Arc<Facts>> {
+    let plan = context.source.plan();
+    has_any(context).then(|| plan_view::without(plan, |e| e.state == State::New))
+}
+
+pub(super) fn wanted<'a>(context: &Context<'_>, facts: &'a Facts) -> Wanted<'a> {
+    Wanted {
+        facts,
+        named: &[],
+        show: Show { furnishings: false, notes: false, ..Show::default() },
+        keep_clears: &[],
+        strings: true,
+        caption: "Existing basement, and what is removed",
+        system: context.system,
+    }
 }

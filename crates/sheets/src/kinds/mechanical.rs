@@ -13,7 +13,7 @@ use super::{Context, Kind, Made};
 pub(crate) const KIND: Kind =
     Kind { slug: "mechanical-plan", title: "Mechanical plan", discipline: "M", first: 101, make };
 
-const TRADE: Trade = Trade {
+pub(super) const TRADE: Trade = Trade {
     kinds: &[
         Furnace,
         WaterHeater,
@@ -74,5 +74,8 @@ fn air(context: &Context<'_>, facts: &Facts, appliance: &Element) -> Option<Stri
 }
 
 fn make(context: &Context<'_>) -> Made {
+    if context.join.trades {
+        return Made::NotAsked;
+    }
     of_trade(context, &TRADE)
 }

@@ -11,6 +11,7 @@ mod notes;
 mod plans;
 mod plumbing;
 mod proposed;
+mod services;
 mod stair;
 mod tables;
 mod walls;
@@ -19,7 +20,7 @@ use drawing::Marks;
 use measure::System;
 
 use crate::paper::{Area, Paper};
-use crate::set::{LeftOut, Source};
+use crate::set::{Join, LeftOut, Source};
 
 /// What a kind of sheet may look at.
 #[derive(Debug)]
@@ -27,6 +28,7 @@ pub(crate) struct Context<'a> {
     pub source: Source<'a>,
     pub system: System,
     pub paper: Paper,
+    pub join: Join,
     /// The box to fill.
     pub area: Area,
     /// The sheets after the cover; empty while they are made.
@@ -45,6 +47,8 @@ pub(crate) struct Listed {
 
 /// The pages of a kind with the scale of each, or why there is none.
 pub(crate) enum Made {
+    /// Another kind of sheet shows it, as it was asked for.
+    NotAsked,
     Drawn(Vec<(Marks, Option<&'static str>)>),
     Nothing(String),
 }
@@ -75,4 +79,5 @@ pub(crate) const KINDS: &[Kind] = &[
     electrical::KIND,
     mechanical::KIND,
     plumbing::KIND,
+    services::KIND,
 ];

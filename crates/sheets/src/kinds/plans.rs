@@ -42,14 +42,21 @@ pub(super) struct Trade {
 
 /// The sheet of a trade.
 pub(super) fn of_trade(context: &Context<'_>, trade: &Trade) -> Made {
+    of_trades(context, &[trade], trade.caption)
+}
+
+/// The plan of one or several trades.
+pub(super) fn of_trades(context: &Context<'_>, trades: &[&Trade], caption: &str) -> Made {
     let plan = context.source.plan();
+    let is_kind = |kind: ServiceKind| trades.iter().any(|t| t.kinds.contains(&kind));
     let own = |body: &Body| match body {
-        Body::Service(s) => trade.kinds.contains(&s.kind),
-        Body::Overhead(_) | Body::Furnishing(_) => (trade.with)(body),
+        Body::Service(s) => is_kind(s.kind),
+        Body::Overhead(_) | Body::Furnishing(_) => trades.iter().any(|t| (t.with)(body)),
         _ => false,
     };
     if !plan.elements().iter().any(|e| e.stands() && own(&e.body)) {
-        return Made::Nothing(trade.nothing.to_owned());
+        let nothing: Vec<&str> = trades.iter().map(|t| t.nothing).collect();
+        return Made::Nothing(nothing.join("; "));
     }
     let others = |body: &Body| {
         let kind = matches!(
@@ -64,7 +71,7 @@ pub(super) fn of_trade(context: &Context<'_>, trade: &Trade) -> Made {
     };
     let facts = plan_view::without(plan, |e| e.state == State::Removed || others(&e.body));
     let of_kind = |id| match facts.plan.get(id).map(|e| &e.body) {
-        Some(Body::Service(s)) => trade.kinds.contains(&s.kind),
+        Some(Body::Service(s)) => is_kind(s.kind),
         _ => false,
     };
     let mut keep_clears = rules::keep_clears(context.source.facts, context.source.book);
@@ -80,20 +87,53 @@ pub(super) fn of_trade(context: &Context<'_>, trade: &Trade) -> Made {
         keep_clears: &keep_clears,
         strings: false,
         system: context.system,
-        caption: trade.caption,
+        caption,
     };
-    let remarks = (trade.remarks)(context, &facts);
+    let remarks = trades.iter().flat_map(|t| (t.remarks)(context, &facts)).collect();
     draw(context, &PlanSheet { plan: wanted, legend, remarks })
 }
 
 /// The plan with its legend; what of the legend has no room beside the plan goes to a page of its own.
 pub(super) fn draw(context: &Context<'_>, sheet: &PlanSheet<'_>) -> Made {
+    draw_all(context, &[&sheet.plan], &sheet.legend, &sheet.remarks)
+}
+
+/// Several plans at one scale, side by side or below each other, with one legend.
+pub(super) fn draw_all(
+    context: &Context<'_>,
+    plans: &[&Wanted<'_>],
+    legend: &[Entry],
+    remarks: &[String],
+) -> Made {
     let area = context.area;
-    let (mut marks, scale) = plan_view::draw(&sheet.plan, area.cut(0.0, 0.0, COLUMN + 10.0, 0.0));
+    let room = area.cut(0.0, 0.0, COLUMN + 10.0, 0.0);
+    let n = plans.len().max(1) as f32;
+    let beside = |i: usize| {
+        let left = room.left + room.width() / n * i as f32;
+        Area { left, right: left + room.width() / n, ..room }
+    };
+    let below = |i: usize| {
+        let top = room.top + room.height() / n * i as f32;
+        Area { top, bottom: top + room.height() / n, ..room }
+    };
+    let scale_in = |split: &dyn Fn(usize) -> Area| {
+        let scales = plans.iter().enumerate().map(|(i, p)| plan_view::scale(p, split(i)));
+        scales.reduce(|a, b| if a.points_per_inch <= b.points_per_inch { a } else { b })
+    };
+    let (Some(level), Some(upright)) = (scale_in(&beside), scale_in(&below)) else {
+        return Made::Nothing("there is no plan".to_owned());
+    };
+    let side_by_side = level.points_per_inch >= upright.points_per_inch;
+    let scale = if side_by_side { level } else { upright };
+    let mut marks = Marks::new();
+    for (i, plan) in plans.iter().enumerate() {
+        let part = if side_by_side { beside(i) } else { below(i) };
+        marks.append(plan_view::draw(plan, part, scale));
+    }
     let column = Area { left: area.right - COLUMN, ..area };
-    let remarks = sheet.remarks.iter().map(|text| (Sample::None, text.clone()));
+    let remarks = remarks.iter().map(|text| (Sample::None, text.clone()));
     let gap = std::iter::once((Sample::None, String::new()));
-    let entries: Vec<Entry> = sheet.legend.iter().cloned().chain(gap).chain(remarks).collect();
+    let entries: Vec<Entry> = legend.iter().cloned().chain(gap).chain(remarks).collect();
     // The graphic bar and the north arrow stand below.
     let beside = Area { bottom: column.bottom - FOOT, ..column };
     let mut done = legend::column("Legend", &entries, beside, &mut marks);
@@ -121,11 +161,15 @@ pub(super) fn draw(context: &Context<'_>, sheet: &PlanSheet<'_>) -> Made {
 
 /// A graphic bar: it tells the scale also of a copy that was made smaller.
 pub(super) fn bar(system: System, scale: Scale, at: P, m: &mut Marks) {
-    let (unit, word, most) = match system {
-        System::Imperial => (Len::feet_inches(1, 0), "ft", 6),
-        System::Metric => (Len::from_units(320_000), "m", 2),
+    let (unit, word, steps) = match system {
+        System::Imperial => (Len::feet_inches(1, 0), "ft", [2, 4, 10, 20, 100]),
+        System::Metric => (Len::from_units(320_000), "m", [1, 2, 5, 10, 50]),
     };
-    let step = if system == System::Imperial { 2 } else { 1 };
+    // Three fields, long enough to measure on.
+    let long = |step: &&usize| scale.points(unit) * **step as f32 >= 24.0;
+    let step = steps.iter().find(long).copied().unwrap_or(steps[steps.len() - 1]);
+    let fields = if scale.points(unit) * (3 * step) as f32 > 120.0 { 2 } else { 3 };
+    let most = fields * step;
     m.group("graphic bar", |m| {
         for i in (0..most).step_by(step) {
             let x = |n: usize| at.x + scale.points(unit) * n as f32;

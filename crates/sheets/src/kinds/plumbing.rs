@@ -10,7 +10,7 @@ use super::{Context, Kind, Made};
 pub(crate) const KIND: Kind =
     Kind { slug: "plumbing-plan", title: "Plumbing plan", discipline: "P", first: 101, make };
 
-const TRADE: Trade = Trade {
+pub(super) const TRADE: Trade = Trade {
     kinds: &[
         MainWaterValve,
         FixtureValve,
@@ -43,5 +43,8 @@ const TRADE: Trade = Trade {
 };
 
 fn make(context: &Context<'_>) -> Made {
+    if context.join.trades {
+        return Made::NotAsked;
+    }
     of_trade(context, &TRADE)
 }

@@ -4,9 +4,9 @@ use depict::Show;
 use plan::element::ServiceKind;
 use plan::{Body, Element, State};
 
-use super::plans::{self, PlanSheet};
+use super::plans;
 use super::tables::escape;
-use super::{Context, Kind, Made};
+use super::{Context, Kind, Made, existing};
 use crate::legend;
 use crate::plan_view::{self, Wanted};
 use crate::wall_types::{self, WallType};
@@ -55,13 +55,20 @@ fn make(context: &Context<'_>) -> Made {
         caption: "Proposed basement",
         system: context.system,
     };
-    let sheet = PlanSheet {
-        plan: wanted,
-        legend,
-        remarks: vec![
-            "Foundation: to outer faces. Openings: to jambs. Partitions: to centre lines. Rooms: clear between finished faces.".to_owned(),
-            "D and N: doors and windows of the tables. Rooms that are called unfinished stay so; nothing is done there but what is shown.".to_owned(),
-        ],
+    let remarks = [
+        "Foundation: to outer faces. Openings: to jambs. Partitions: to centre lines. Rooms: clear between finished faces.".to_owned(),
+        "D and N: doors and windows of the tables. Rooms that are called unfinished stay so; nothing is done there but what is shown.".to_owned(),
+    ];
+    // Where both are asked for on one sheet, what is there already comes first.
+    let before = if context.join.plans { existing::facts(context) } else { None };
+    let Some(before) = before else {
+        return plans::draw_all(context, &[&wanted], &legend, &remarks);
     };
-    plans::draw(context, &sheet)
+    for entry in legend::of(&before) {
+        if !legend.contains(&entry) {
+            legend.push(entry);
+        }
+    }
+    let existing = existing::wanted(context, &before);
+    plans::draw_all(context, &[&existing, &wanted], &legend, &remarks)
 }

@@ -15,6 +15,7 @@ use super::super::theme::SMALL;
 /// Shows the pane.
 pub fn show(ui: &mut Ui, cx: &mut Cx<'_>, set: Option<&Arc<Set>>) {
     choices(ui, cx);
+    together(ui, cx, set);
     let Some(set) = set else {
         ui.label("Drawing the sheets…");
         return;
@@ -78,6 +79,17 @@ fn choices(ui: &mut Ui, cx: &mut Cx<'_>) {
         });
         named(&shown.response, "List", text);
     });
+}
+
+/// What is drawn together.
+fn together(ui: &mut Ui, cx: &mut Cx<'_>, set: Option<&Arc<Set>>) {
+    let wanted = &mut cx.view.wanted;
+    ui.checkbox(&mut wanted.join.plans, "Existing and proposed plan on one sheet");
+    ui.checkbox(&mut wanted.join.trades, "Electrical, mechanical, plumbing in one plan");
+    ui.checkbox(&mut wanted.one_sheet, "Everything on one sheet");
+    if wanted.one_sheet && set.is_some_and(|s| s.crowded) {
+        ui.add(Label::new(RichText::new(sheets::CROWDED).weak()).wrap());
+    }
 }
 
 fn named(response: &egui::Response, word: &str, value: &str) {
