@@ -1,6 +1,6 @@
 //! The whole picture, in the order of painting.
 
-use drawing::{Marks, P, Tone};
+use drawing::{Marks, P, Slope, Stroke, Tone, hatch};
 use geometry::{Bounds, Pt};
 use measure::Len;
 use plan::{Body, ElementId};
@@ -89,6 +89,9 @@ impl<'a> Canvas<'a> {
     }
 }
 
+/// From line to line of the hatch of a floor that stays as it is, in points.
+const UNTOUCHED: f32 = 22.0;
+
 /// Draws a scene.
 pub fn picture(view: &View, scene: &Scene<'_>) -> Picture {
     let mut made = None;
@@ -160,6 +163,19 @@ fn slab(canvas: &Canvas<'_>, poche: &Poche, marks: &mut Marks) {
     marks.group("slab", |m| {
         for ring in poche.slab.iter().filter(|r| canvas.sees(r)) {
             m.fill(canvas.view.ring(ring), Tone::Slab);
+        }
+    });
+    marks.group("untouched floor", |m| {
+        for room in canvas.scene.untouched {
+            let shape = &canvas.scene.facts.room(*room).shape;
+            let rings: Vec<Vec<P>> = [&shape.outer]
+                .into_iter()
+                .chain(&shape.holes)
+                .map(|r| canvas.view.ring(r))
+                .collect();
+            let rings: Vec<&[P]> = rings.iter().map(Vec::as_slice).collect();
+            let lines = hatch(&rings, Slope::Falling, UNTOUCHED, canvas.phase());
+            m.segments(lines, Stroke::solid(Tone::SoftInk, 0.25));
         }
     });
     if canvas.scene.show.grid {

@@ -4,7 +4,7 @@ use drawing::{Anchor, Marks, P, Tone, size};
 use geometry::{Bounds, Pt, Shape};
 use measure::Precision;
 use plan::Body;
-use plan::element::RoomTag;
+use plan::element::{RoomTag, RoomUse};
 use space::{Room, RoomIndex};
 
 use crate::labels::{ANY_SIZE, Label, Line, NOBODY, Placer, Rank, Spot, beside, square};
@@ -58,6 +58,12 @@ fn label(canvas: &Canvas<'_>, room: &Room) -> Label {
     } else {
         area.clone()
     };
+    // What was finished before is called so.
+    let untouched = canvas.scene.untouched.contains(&room.index);
+    let what = match untouched && room.room_use != RoomUse::Unfinished {
+        true => format!("existing · {what}"),
+        false => what,
+    };
     let forms = vec![
         vec![head(size::LARGE), small(what.clone()), small(clear), small(height.clone())],
         vec![head(size::LARGE), small(what), small(height)],
@@ -79,7 +85,7 @@ fn label(canvas: &Canvas<'_>, room: &Room) -> Label {
         spots: spots(canvas, &room.shape, preferred, room.label_at),
         within: None,
         most: (canvas.view.points(all.width()), canvas.view.points(all.height())),
-        plate: None,
+        plate: untouched.then_some(Tone::Slab),
     }
 }
 

@@ -7,7 +7,7 @@ use measure::System;
 use plan::ElementId;
 use rules::room_to_move::RoomToMove;
 use rules::{Finding, KeepClear};
-use space::Facts;
+use space::{Facts, RoomIndex};
 
 use crate::{Blade, Caught, Poche, RoomHeights, WaysLayer};
 
@@ -75,6 +75,8 @@ pub struct Scene<'a> {
     pub system: System,
     /// Hatch new work in place of its tint: see `drawing::Palette::hatches`.
     pub hatched: bool,
+    /// Rooms in which nothing is done: their floor is hatched, and they are called existing.
+    pub untouched: &'a [RoomIndex],
     /// Short names that a table explains: before the size of an opening, along a wall.
     pub named: &'a [(ElementId, String)],
     /// The joined walls of these facts, where the caller keeps them; else they are made anew.
@@ -104,6 +106,7 @@ impl<'a> Scene<'a> {
             marquee: None,
             system: System::Imperial,
             hatched: false,
+            untouched: &[],
             named: &[],
             poche: None,
         }

@@ -21,6 +21,7 @@ pub(crate) enum Sample {
     Column,
     Glyph(ServiceKind),
     KeepClear,
+    Untouched,
     /// A word alone: an abbreviation.
     None,
 }
@@ -122,6 +123,10 @@ fn draw_sample(sample: Sample, at: P, m: &mut Marks) {
         Sample::Column => {
             let ring = [at.by(-3.0, -3.0), at.by(3.0, -3.0), at.by(3.0, 3.0), at.by(-3.0, 3.0)];
             m.fill(ring, Tone::Shell);
+        }
+        Sample::Untouched => {
+            let lines = hatch(&[&ring(5.0)], Slope::Falling, 7.0, at);
+            m.segments(lines, Stroke::solid(Tone::SoftInk, 0.25));
         }
         Sample::KeepClear => {
             let ring = ring(4.0);

@@ -18,6 +18,7 @@ mod paper;
 mod plan_view;
 mod scale;
 mod set;
+mod skew;
 mod strings;
 mod type_set;
 mod wall_types;

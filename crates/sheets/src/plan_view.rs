@@ -6,9 +6,10 @@ use depict::{Scene, Show, View};
 use drawing::{Anchor, Marks, P, Style, TextMark, Tone};
 use geometry::{Bounds, Pt};
 use measure::{Len, System};
-use plan::{Edit, Element, ElementId, Plan};
+use plan::element::RoomUse;
+use plan::{Edit, Element, ElementId, Plan, State};
 use rules::KeepClear;
-use space::Facts;
+use space::{Facts, Room, RoomIndex};
 
 use crate::paper::Area;
 use crate::scale::Scale;
@@ -27,6 +28,8 @@ pub(crate) struct Wanted<'a> {
     /// Names that a table explains.
     pub named: &'a [(ElementId, String)],
     pub show: Show,
+    /// Hatch the floors of rooms in which nothing is done.
+    pub untouched: bool,
     /// Space that nothing may enter.
     pub keep_clears: &'a [KeepClear],
     /// Dimension strings outside and clear sizes inside.
@@ -56,6 +59,15 @@ pub(crate) fn without(plan: &Plan, drop: impl Fn(&Element) -> bool) -> Arc<Facts
     // Taking elements away can't be refused but where one is missing, and these are all there.
     let left = plan.with(&Edit::Remove(gone)).unwrap_or_else(|_| plan.clone());
     Arc::new(space::derive(&Arc::new(left)))
+}
+
+/// The rooms in which nothing is done: those that stay unfinished, and those that were finished before.
+pub(crate) fn untouched(facts: &Facts) -> Vec<RoomIndex> {
+    let before = |room: &Room| {
+        let tag = room.tag.and_then(|id| facts.plan.get(id));
+        tag.is_some_and(|tag| tag.state == State::Existing || room.room_use == RoomUse::Unfinished)
+    };
+    facts.rooms.iter().filter(|r| before(r)).map(|r| r.index).collect()
 }
 
 /// The strings round a plan, the room that they take, and the size of the plan.
@@ -106,7 +118,9 @@ pub(crate) fn draw(wanted: &Wanted<'_>, area: Area, scale: Scale) -> Marks {
         rulers: false,
         ..wanted.show
     };
+    let untouched = if wanted.untouched { untouched(wanted.facts) } else { Vec::new() };
     let scene = Scene {
+        untouched: &untouched,
         show,
         system: wanted.system,
         hatched: true,

@@ -10,6 +10,7 @@ use space::{Facts, WallFacts, WallKind};
 
 use crate::dimension::{LINE, slashes};
 use crate::plan_view::OnPaper;
+use crate::skew;
 use crate::type_set::SMALL;
 
 /// From the plan to the first string, from one to the next, and from the last to what stands beyond.
@@ -38,14 +39,14 @@ pub(crate) struct DimensionString {
 }
 
 /// What is written to the nearest of this.
-fn step(system: System) -> Len {
+pub(crate) fn step(system: System) -> Len {
     match system {
         System::Imperial => Len::sixty_fourths(4),
         System::Metric => Len::from_units(320),
     }
 }
 
-/// The strings of a plan with axis-parallel walls; skew walls are in none.
+/// The strings of a plan along its axes; what stands at an angle has its own beside it ([`crate::skew`]).
 pub(crate) fn strings(facts: &Facts, system: System) -> Vec<DimensionString> {
     let shell = || facts.walls.iter().filter(|w| w.kind == WallKind::Shell);
     let all =
@@ -159,7 +160,7 @@ pub(crate) fn draw(
             one(string, system, place, &mut placed, m);
         });
     }
-    all_written
+    skew::draw(facts, system, paper, &mut placed, marks) && all_written
 }
 
 /// A string below a drawing: places rounded once, from the first of them.

@@ -602,3 +602,26 @@ fn the_permit_sheets_are_looked_at_and_written() {
     let written = desk.path.with_file_name("cellar-sheets").join("cellar.pdf");
     assert!(written.is_file(), "{}", written.display());
 }
+
+#[test]
+fn the_sheets_are_drawn_together_or_apart() {
+    let mut desk = desk(&cellar());
+    let tick = |desk: &mut Desk, label: &str| {
+        desk.harness.get_by_role_and_label(Role::CheckBox, label).click();
+        desk.harness.run();
+    };
+    desk.button("Sheets");
+    desk.wait_for("A-100  Existing basement plan");
+    desk.button("Together or apart");
+    tick(&mut desk, "Everything on one sheet");
+    desk.wait_for("Not everything fits on one sheet of this paper");
+    tick(&mut desk, "Existing and proposed plan on one sheet");
+    for _ in 0..400 {
+        desk.harness.step();
+        if !desk.says("A-100  Existing basement plan") {
+            return;
+        }
+        std::thread::sleep(std::time::Duration::from_millis(25));
+    }
+    panic!("the existing plan has a sheet of its own still: {:?}", desk.words());
+}

@@ -52,6 +52,7 @@ pub(super) fn wanted<'a>(context: &Context<'_>, facts: &'a Facts) -> Wanted<'a> 
         facts,
         named: &[],
         show: Show { furnishings: false, notes: false, ..Show::default() },
+        untouched: false,
         keep_clears: &[],
         strings: true,
         caption: "Existing basement, and what is removed",

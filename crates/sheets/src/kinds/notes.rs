@@ -1,6 +1,7 @@
 //! Notes: the code, what the plan rests on, findings that are set aside, questions to the official.
 
 use measure::Precision;
+use plan::House;
 use rules::{Figure, Finding, Severity};
 
 use super::{Context, Kind, Made};
@@ -9,10 +10,13 @@ use crate::flow::{self, Piece};
 pub(crate) const KIND: Kind =
     Kind { slug: "notes", title: "Code notes and questions", discipline: "G", first: 101, make };
 
-/// What a drawing of a basement room is read against, in the order of an inspection.
+/// Ceilings, by whether the house stands already.
+const CEILINGS: [&str; 2] = ["ceiling-habitable", "ceiling-wet"];
+const CEILINGS_EXISTING: [&str; 2] = ["ceiling-existing-habitable", "ceiling-existing-wet"];
+
+/// What else a drawing of a basement room is read against, in the order of an inspection.
 const LIMITS: &[&str] = &[
-    "ceiling-habitable",
-    "ceiling-wet",
+    "projection",
     "escape-area",
     "escape-width",
     "escape-height",
@@ -74,7 +78,11 @@ fn code(context: &Context<'_>, pieces: &mut Vec<Piece>) {
     let (book, system) = (context.source.book, context.system);
     pieces.push(Piece::Head("Code".to_owned()));
     pieces.push(Piece::Text(format!("{}.", context.source.code())));
-    for slug in LIMITS {
+    let ceilings = match context.source.plan().site.house {
+        House::New => CEILINGS,
+        House::Existing => CEILINGS_EXISTING,
+    };
+    for slug in ceilings.iter().chain(LIMITS) {
         let Some((entry, clause)) = book.entry(slug) else { continue };
         let figure = match clause.figure {
             Figure::None => String::new(),

@@ -84,6 +84,7 @@ pub(super) fn of_trades(context: &Context<'_>, trades: &[&Trade], caption: &str)
         facts: &facts,
         named: &[],
         show: Show::default(),
+        untouched: false,
         keep_clears: &keep_clears,
         strings: false,
         system: context.system,

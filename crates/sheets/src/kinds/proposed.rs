@@ -44,12 +44,17 @@ fn make(context: &Context<'_>) -> Made {
         (e.id, if escape(context, e) == "yes" { format!("{} escape", e.name()) } else { e.name() })
     }));
     let mut legend = legend::of(&facts);
+    if !plan_view::untouched(&facts).is_empty() {
+        let text = "stays as it is: unfinished, or finished before";
+        legend.push((legend::Sample::Untouched, text.to_owned()));
+    }
     let word = |t: &WallType| format!("{}: {}", t.name, t.build_up(context.system));
     legend.extend(types.iter().map(|t| (legend::Sample::None, word(t))));
     let wanted = Wanted {
         facts: &facts,
         named: &named,
         show: Show::default(),
+        untouched: true,
         keep_clears: &[],
         strings: true,
         caption: "Proposed basement",
@@ -57,7 +62,7 @@ fn make(context: &Context<'_>) -> Made {
     };
     let remarks = [
         "Foundation: to outer faces. Openings: to jambs. Partitions: to centre lines. Rooms: clear between finished faces.".to_owned(),
-        "D and N: doors and windows of the tables. Rooms that are called unfinished stay so; nothing is done there but what is shown.".to_owned(),
+        "D and N: doors and windows of the tables.".to_owned(),
     ];
     // Where both are asked for on one sheet, what is there already comes first.
     let before = if context.join.plans { existing::facts(context) } else { None };

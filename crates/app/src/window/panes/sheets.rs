@@ -3,7 +3,7 @@
 use std::sync::Arc;
 
 use drawing::Tone;
-use egui::{Button, ComboBox, Label, RichText, Sense, Ui, WidgetInfo, vec2};
+use egui::{Button, CollapsingHeader, ComboBox, Label, RichText, Sense, Ui, WidgetInfo, vec2};
 use sheets::{Answer, Paper, Set, Sheet};
 
 use super::super::act::{Act, Cx};
@@ -84,9 +84,11 @@ fn choices(ui: &mut Ui, cx: &mut Cx<'_>) {
 /// What is drawn together.
 fn together(ui: &mut Ui, cx: &mut Cx<'_>, set: Option<&Arc<Set>>) {
     let wanted = &mut cx.view.wanted;
-    ui.checkbox(&mut wanted.join.plans, "Existing and proposed plan on one sheet");
-    ui.checkbox(&mut wanted.join.trades, "Electrical, mechanical, plumbing in one plan");
-    ui.checkbox(&mut wanted.one_sheet, "Everything on one sheet");
+    CollapsingHeader::new("Together or apart").show_unindented(ui, |ui| {
+        ui.checkbox(&mut wanted.join.plans, "Existing and proposed plan on one sheet");
+        ui.checkbox(&mut wanted.join.trades, "Electrical, mechanical, plumbing in one plan");
+        ui.checkbox(&mut wanted.one_sheet, "Everything on one sheet");
+    });
     if wanted.one_sheet && set.is_some_and(|s| s.crowded) {
         ui.add(Label::new(RichText::new(sheets::CROWDED).weak()).wrap());
     }
