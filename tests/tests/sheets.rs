@@ -148,6 +148,27 @@ fn the_figures_of_every_string_add_up_to_the_whole() {
 }
 
 #[test]
+fn the_figures_along_a_wall_at_an_angle_add_up_to_its_face() {
+    let plan = whole::demo::all().into_iter().find(|(n, _)| n.contains("large")).expect("a demo").1;
+    let facts = space::derive(&Arc::new(plan.clone()));
+    let set = set(&plan, Paper::ArchD, System::Imperial);
+    let sheet = set.sheets.iter().find(|s| s.kind == "proposed-plan").expect("a plan");
+    let skew = facts.walls.iter().filter(|w| {
+        let d = w.line.dir();
+        w.kind == space::WallKind::Shell && d.x != 0 && d.y != 0
+    });
+    let mut walls = 0;
+    for wall in skew {
+        let figures = figures(sheet, &format!("string along {}", wall.id.0));
+        let read = |t: &String| measure::read_len(t, measure::BareUnit::Inches).expect("a length");
+        let sum = figures.iter().map(read).fold(measure::Len::ZERO, |all, len| all + len);
+        assert_eq!(sum, wall.right.len().round_to(measure::Len::sixty_fourths(4)), "{}", wall.id.0);
+        walls += 1;
+    }
+    assert!(walls >= 4, "{walls}");
+}
+
+#[test]
 fn the_figures_under_a_section_add_up_to_the_whole() {
     let mut sections = 0;
     for (name, plan) in whole::demo::all() {

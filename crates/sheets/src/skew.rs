@@ -24,35 +24,19 @@ pub(crate) fn draw(
 ) -> bool {
     let mut all = true;
     for wall in facts.walls.iter().filter(|w| is_skew(&w.line)) {
-        // Outside is the right of a foundation wall.
-        let face = match wall.kind {
-            WallKind::Shell | WallKind::Partition => wall.right,
+        // Outside is the right of a foundation wall; a partition has room on one side or the other.
+        let faces = match wall.kind {
+            WallKind::Shell => vec![wall.right],
+            WallKind::Partition => vec![wall.right, Seg::new(wall.left.b, wall.left.a)],
             WallKind::Furring => continue,
         };
-        let places = places(facts, wall, face, system);
-        let (a, b) = (paper.at(face.a), paper.at(face.b));
-        let whole = a.distance(b).max(0.1);
-        let (x, y) = ((b.x - a.x) / whole, (b.y - a.y) / whole);
-        // To the right of the line as the plan has it; on paper y points down.
-        let out = (-y * OFF, x * OFF);
-        let length = places.last().map_or(0.0, |l| l.to_inches() as f32).max(0.01);
-        let at = |place: Len| a.towards(b, place.to_inches() as f32 / length).by(out.0, out.1);
-        let figures: Vec<TextMark> = places
-            .windows(2)
-            .filter_map(|pair| {
-                let text = system.len(pair[1] - pair[0], Precision::Tape);
-                let stretch = at(pair[0]).distance(at(pair[1]));
-                let fits = stretch >= text_width(&text, SMALL, Style::Plain) + 3.0;
-                fits.then(|| figure(at(pair[0]).towards(at(pair[1]), 0.5), (x, y), out, text))
-            })
-            .collect();
-        let free = figures.iter().all(|f| placed.iter().all(|other| apart(f, other)));
-        if figures.len() + 1 < places.len() || !free {
+        let along =
+            faces.into_iter().find_map(|face| along(facts, wall, face, system, paper, placed));
+        let Some((points, figures)) = along else {
             all = false;
             continue;
-        }
+        };
         marks.group(format!("string along {}", wall.id.0), |m| {
-            let points: Vec<P> = places.iter().map(|p| at(*p)).collect();
             if let (Some(first), Some(last)) = (points.first(), points.last()) {
                 m.line(vec![*first, *last], LINE);
             }
@@ -64,6 +48,37 @@ pub(crate) fn draw(
         });
     }
     all
+}
+
+/// The places and figures beside a face, to the right of it as the plan has it; nothing where one has no room.
+fn along(
+    facts: &Facts,
+    wall: &WallFacts,
+    face: Seg,
+    system: System,
+    paper: &OnPaper,
+    placed: &[TextMark],
+) -> Option<(Vec<P>, Vec<TextMark>)> {
+    let places = places(facts, wall, face, system);
+    let (a, b) = (paper.at(face.a), paper.at(face.b));
+    let whole = a.distance(b).max(0.1);
+    // On paper y points down.
+    let (x, y) = ((b.x - a.x) / whole, (b.y - a.y) / whole);
+    let out = (-y * OFF, x * OFF);
+    let length = places.last().map_or(0.0, |l| l.to_inches() as f32).max(0.01);
+    let at = |place: &Len| a.towards(b, place.to_inches() as f32 / length).by(out.0, out.1);
+    let points: Vec<P> = places.iter().map(at).collect();
+    let figures: Option<Vec<TextMark>> = places
+        .windows(2)
+        .zip(points.windows(2))
+        .map(|(pair, ends)| {
+            let text = system.len(pair[1] - pair[0], Precision::Tape);
+            let room = ends[0].distance(ends[1]) - text_width(&text, SMALL, Style::Plain);
+            let mark = figure(ends[0].towards(ends[1], 0.5), (x, y), out, text);
+            (room >= 3.0 && placed.iter().all(|other| apart(&mark, other))).then_some(mark)
+        })
+        .collect();
+    Some((points, figures?))
 }
 
 fn is_skew(line: &Seg) -> bool {
