@@ -54,6 +54,7 @@ scripts! {
     partition
     remedy
     room
+    section
     select
     service
     shell

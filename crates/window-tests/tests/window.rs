@@ -612,7 +612,8 @@ fn the_sheets_are_drawn_together_or_apart() {
     };
     desk.button("Sheets");
     desk.wait_for("A-100  Existing basement plan");
-    desk.button("Together or apart");
+    desk.harness.get_by_label("Together or apart").click();
+    desk.harness.run();
     tick(&mut desk, "Everything on one sheet");
     desk.wait_for("Not everything fits on one sheet of this paper");
     tick(&mut desk, "Existing and proposed plan on one sheet");
