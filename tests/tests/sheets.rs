@@ -275,6 +275,22 @@ fn a_sheet_with_nothing_to_show_is_left_out_and_said_to_be() {
     assert!(cover.contains("No sheet"), "{cover}");
 }
 
+#[test]
+fn an_amendment_of_ones_own_stands_in_the_notes_with_its_reason() {
+    let mut plan =
+        whole::demo::all().into_iter().find(|(n, _)| n.contains("passes")).expect("a demo").1;
+    let own = plan::Amendment {
+        limit: "escape-sill".to_owned(),
+        figure: "48 in".to_owned(),
+        reason: "letter of the department".to_owned(),
+    };
+    plan.site.amendments.push(own);
+    let set = set(&plan, Paper::ArchD, System::Imperial);
+    let notes = set.sheets.iter().find(|s| s.kind == "notes").expect("notes");
+    let text: String = notes.marks.texts().map(|t| format!("{} ", t.text)).collect();
+    assert!(text.contains("48 in. Reason: letter of the department"), "{text}");
+}
+
 /// Every text of a sheet's marks, so that a change of a demo's sheets is seen.
 #[test]
 fn what_stands_on_the_sheets_is_what_the_plan_says() {

@@ -249,7 +249,52 @@ mod tests {
     }
 
     #[test]
-    fn a_column_and_a_duct_lie_where_the_line_meets_them() {
+    fn a_stair_is_cut_step_by_step_and_a_window_with_its_well() {
+        use plan::element::{Opening, OpeningKind, Stair, Well, Window, WindowOperation};
+        let mut sketch = Sketch::new();
+        let shell = sketch.rectangle(240, 120);
+        let stair = sketch.add(Body::Stair(Stair {
+            foot: Pt::inches(100, 60),
+            up: geometry::Facing::EAST,
+            width: Len::inches(36),
+            risers: 4,
+            rise: Len::inches(7),
+            run: Len::inches(10),
+            headroom: Len::inches(80),
+        }));
+        let window = sketch.add(Body::Opening(Opening {
+            host: shell[1],
+            at: Len::inches(40),
+            kind: OpeningKind::Window(Window {
+                operation: WindowOperation::Casement,
+                frame_width: Len::inches(36),
+                frame_height: Len::inches(40),
+                clear: plan::element::ClearOpening::Estimated,
+                sill: Len::inches(44),
+                grade: Len::inches(70),
+                well: Some(Well {
+                    width: Len::inches(40),
+                    projection: Len::inches(36),
+                    depth: Len::inches(30),
+                    ladder: false,
+                    ladder_projection: Len::ZERO,
+                }),
+            }),
+        }));
+        let facts = derive(&sketch.shared());
+        let found = cut(&facts, Seg::new(Pt::inches(0, 60), Pt::inches(300, 60)));
+        let steps =
+            [(100.0, 110.0, 0.0, 7.0), (110.0, 120.0, 0.0, 14.0), (120.0, 130.0, 0.0, 21.0)];
+        assert_eq!(inches(&found.pieces, stair), steps);
+        // The hole, then the well outside: its floor 30 in below the grade.
+        let hole = [(240.0, 248.0, 44.0, 84.0), (248.0, 284.0, 40.0, 70.0)];
+        assert_eq!(inches(&found.pieces, window), hole);
+        let wall = [(240.0, 248.0, 0.0, 44.0), (240.0, 248.0, 84.0, 96.0)];
+        assert_eq!(inches(&found.pieces, shell[1]), wall);
+    }
+
+    #[test]
+    fn a_column_and_a_desk_lie_where_the_line_meets_them() {
         let mut sketch = Sketch::new();
         sketch.rectangle(240, 120);
         sketch.tag(50, 50, RoomUse::Office);

@@ -78,6 +78,11 @@ fn code(context: &Context<'_>, pieces: &mut Vec<Piece>) {
     let (book, system) = (context.source.book, context.system);
     pieces.push(Piece::Head("Code".to_owned()));
     pieces.push(Piece::Text(format!("{}.", context.source.code())));
+    for own in &context.source.plan().site.amendments {
+        let what = book.entry(&own.limit).map_or(own.limit.as_str(), |(entry, _)| &entry.what);
+        let text = format!("Amended for this plan: {what}: {}. Reason: {}", own.figure, own.reason);
+        pieces.push(Piece::Point(text));
+    }
     let ceilings = match context.source.plan().site.house {
         House::New => CEILINGS,
         House::Existing => CEILINGS_EXISTING,
