@@ -1,6 +1,7 @@
 //! Details of outlets, switches, lights, alarms, boxes and panels.
 
-use super::{Subject, choice, is_service, yes_no};
+use super::{Subject, choice, is_service, number, yes_no};
+use crate::bounds::CountBound;
 use crate::detail::{Detail, Value};
 use crate::element::{Body, ServiceKind};
 
@@ -11,6 +12,9 @@ const ALARM: Subject =
     Subject::Element(|body| is_service(body, &[ServiceKind::SmokeAlarm, ServiceKind::CoAlarm]));
 const STAIR: Subject = Subject::Element(|body| matches!(body, Body::Stair(_)));
 const PANEL: Subject = Subject::Element(|body| is_service(body, &[ServiceKind::Panel]));
+const PUMP: Subject = Subject::Element(|body| is_service(body, &[ServiceKind::Sump]));
+const FURNACE: Subject = Subject::Element(|body| is_service(body, &[ServiceKind::Furnace]));
+const HEATER: Subject = Subject::Element(|body| is_service(body, &[ServiceKind::WaterHeater]));
 const APPLIANCE: Subject =
     Subject::Element(|body| is_service(body, &[ServiceKind::Furnace, ServiceKind::WaterHeater]));
 
@@ -153,6 +157,67 @@ pub const STAIR_SWITCHES: Detail = choice(
     None,
 );
 
+pub const OVER_HEATER: Detail = yes_no(
+    "over-heater",
+    RECEPTACLE,
+    "Over a heater",
+    "Is it over an electric baseboard heater?",
+    Some(Value::No),
+);
+
+pub const CIRCUIT_AMPS: Detail = number(
+    "circuit-amps",
+    RECEPTACLE,
+    "Circuit",
+    "What is the rating of its breaker?",
+    (CountBound { what: "rating of the breaker", least: 5, most: 100 }, "A"),
+    Some(20),
+);
+
+pub const CIRCUIT_SHARED: Detail = yes_no(
+    "circuit-shared",
+    RECEPTACLE,
+    "Shared circuit",
+    "Does its circuit also feed lights, or outlets of rooms of another kind?",
+    Some(Value::No),
+);
+
+pub const PUMP_PROTECTION: Detail = yes_no(
+    "pump-shock-protection",
+    PUMP,
+    "Pump protected",
+    "Does a ground-fault circuit interrupter (GFCI) protect the outlet of its pump, also where it is wired in?",
+    None,
+);
+
+pub const OWN_CIRCUIT: Detail = yes_no(
+    "own-circuit",
+    FURNACE,
+    "Circuit of its own",
+    "Is it alone on its circuit, with what belongs to it?",
+    Some(Value::Yes),
+);
+
+pub const HEATER_WATTS: Detail = number(
+    "heater-watts",
+    HEATER,
+    "Electric power",
+    "What electric power does its label state, where it is heated by electricity at 240 V?",
+    (CountBound { what: "electric power", least: 100, most: 50_000 }, "W"),
+    None,
+)
+.when(&super::heat::FUEL, &[Value::Word("electric")]);
+
+pub const HEATER_BREAKER: Detail = number(
+    "heater-breaker",
+    HEATER,
+    "Its breaker",
+    "What is the rating of its breaker?",
+    (CountBound { what: "rating of the breaker", least: 5, most: 200 }, "A"),
+    None,
+)
+.when(&super::heat::FUEL, &[Value::Word("electric")]);
+
 pub(super) const ALL: &[&Detail] = &[
     &SHOCK_PROTECTION,
     &STAIR_SWITCHES,
@@ -169,4 +234,11 @@ pub(super) const ALL: &[&Detail] = &[
     &DIRECTORY,
     &PANEL_FLOOR,
     &DISCONNECT,
+    &OVER_HEATER,
+    &CIRCUIT_AMPS,
+    &CIRCUIT_SHARED,
+    &PUMP_PROTECTION,
+    &OWN_CIRCUIT,
+    &HEATER_WATTS,
+    &HEATER_BREAKER,
 ];

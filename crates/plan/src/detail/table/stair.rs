@@ -1,7 +1,7 @@
 //! Details of stairs.
 
-use super::{Subject, choice, length, yes_no};
-use crate::bounds::Bound;
+use super::{Subject, choice, length, number, yes_no};
+use crate::bounds::{Bound, CountBound};
 use crate::detail::{Detail, Value};
 use crate::element::Body;
 use measure::Len;
@@ -149,6 +149,72 @@ pub const BETWEEN_RAILS: Detail = length(
     Some(Value::Length(Len::sixty_fourths(2016))),
 );
 
+pub const STAIR_KIND: Detail = choice(
+    "stair-kind",
+    STAIR,
+    "Kind of stair",
+    "Are there winders at a turn, or is it a spiral stair, or a cellar stair under a bulkhead that isn't the way out?",
+    &["straight", "with winders", "spiral", "under a bulkhead"],
+    Some("straight"),
+);
+
+pub const WINDER_WALKLINE: Detail = length(
+    "winder-walkline",
+    STAIR,
+    "Winder at walk line",
+    "How deep is the shallowest winder 12 in from its narrow end?",
+    Bound { what: "depth of a winder", least: Len::ZERO, most: Len::inches(60) },
+    None,
+)
+.when(&STAIR_KIND, &[Value::Word("with winders")]);
+
+pub const WINDER_NARROW: Detail = length(
+    "winder-narrow",
+    STAIR,
+    "Winder, narrow end",
+    "How deep is the shallowest winder at its narrow end, within the clear width?",
+    Bound { what: "narrow end of a winder", least: Len::ZERO, most: Len::inches(60) },
+    None,
+)
+.when(&STAIR_KIND, &[Value::Word("with winders")]);
+
+pub const WALKLINE_RADIUS: Detail = length(
+    "walkline-radius",
+    STAIR,
+    "Walk line, radius",
+    "How far is the walk line from the middle of the spiral? It lies 12 in from the narrow side of the treads.",
+    Bound { what: "radius of the walk line", least: Len::ZERO, most: Len::inches(120) },
+    Some(Value::Length(Len::inches(15))),
+)
+.when(&STAIR_KIND, &[Value::Word("spiral")]);
+
+pub const TREAD_SLOPE: Detail = length(
+    "tread-slope",
+    STAIR,
+    "Slope of treads",
+    "How much does the steepest tread or landing fall over 4 ft of its length?",
+    Bound { what: "slope of the treads", least: Len::ZERO, most: Len::inches(24) },
+    Some(Value::Length(Len::inches(0))),
+);
+
+pub const RISER_LEAN: Detail = number(
+    "riser-lean",
+    STAIR,
+    "Lean of risers",
+    "How far do the risers lean from the vertical, in degrees?",
+    (CountBound { what: "lean of the risers", least: 0, most: 90 }, "°"),
+    Some(0),
+);
+
+pub const TREAD_LIGHT: Detail = number(
+    "tread-light",
+    STAIR,
+    "Light on the treads",
+    "How much light falls on the darkest tread or landing, at its middle, in tenths of a footcandle: 10 for 1.0?",
+    (CountBound { what: "light on the treads", least: 0, most: 10_000 }, "tenths fc"),
+    Some(10),
+);
+
 pub(super) const ALL: &[&Detail] = &[
     &GUARD_HEIGHT,
     &HANDRAIL,
@@ -166,4 +232,11 @@ pub(super) const ALL: &[&Detail] = &[
     &UNDERSIDE_LINED,
     &HEAD_LANDING,
     &BETWEEN_RAILS,
+    &STAIR_KIND,
+    &WINDER_WALKLINE,
+    &WINDER_NARROW,
+    &WALKLINE_RADIUS,
+    &TREAD_SLOPE,
+    &RISER_LEAN,
+    &TREAD_LIGHT,
 ];

@@ -1,6 +1,7 @@
 //! A basement with no opening that could serve as its way out.
 
 use plan::House;
+use plan::detail::site::ADDITION;
 
 use super::bedroom_without_escape::lacking;
 use super::candidate::candidates;
@@ -34,13 +35,14 @@ existing basement.
 
 Exceptions
 A basement used only for mechanical equipment of at most 200 sq ft: the net floor of all rooms together,
-each of them tagged mechanical. Altering an existing basement does not by itself call for an opening;
-many departments ask for one once it is finished, so that is marked to verify.
+each of them tagged mechanical. Storm shelters (see escape-shelter-exception). Altering an existing basement does not by itself call for an opening;
+many departments ask for one once it is finished, so that is marked to verify. The new basement of an addition
+needs one, unless it is reached from an existing basement that has one.
 
 Remedies
 None that is an edit of the plan alone: cutting a foundation wall needs a permit and often an engineer.
 ",
-    cites: &["basement-escape", "basement-mechanical-only-area", "basement-alteration", "any-finish-escape"],
+    cites: &["basement-escape", "basement-mechanical-only-area", "basement-alteration", "any-finish-escape", "addition-escape"],
     check,
     remedies: None,
 };
@@ -70,6 +72,7 @@ fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
     let (slug, why) = match (existing, sheet.plan().site.house) {
         (true, _) => ("basement-alteration", WHY_EXISTING),
         (false, House::New) => ("basement-escape", WHY),
+        (false, House::Existing) if sheet.ask_site(&ADDITION).stated => ("addition-escape", WHY),
         (false, House::Existing) => ("any-finish-escape", WHY),
     };
     let measured = match outside.iter().any(|c| c.could_serve(sheet)) {
@@ -178,5 +181,20 @@ mod tests {
         let short = "verify, measured none that meets every demand, required one escape opening";
         small.expect(SLUG, &[short]);
         with_window(existing(RoomUse::FamilyRoom), good_window()).expect_none(SLUG);
+    }
+
+    #[test]
+    fn the_new_basement_of_an_addition_needs_one() {
+        use plan::detail::{Value, site::ADDITION};
+        let addition = |word| {
+            let room = Sample::room(144.0, 120.0).tag(at(72.0, 60.0), "Room", RoomUse::Unfinished);
+            room.state_site(&ADDITION, Value::Word(word))
+        };
+        for edition in Edition::ALL {
+            addition("new basement").edition(edition).expect(SLUG, &[MISSING]);
+            addition("new, old one has an opening").edition(edition).expect_none(SLUG);
+            addition("no").edition(edition).expect_none(SLUG);
+        }
+        with_window(addition("new basement"), good_window()).expect_none(SLUG);
     }
 }
