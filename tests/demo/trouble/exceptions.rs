@@ -1,9 +1,10 @@
 //! An existing house in which much rests on an exception, or just misses one.
 
+use geometry::{Facing, Pt};
 use measure::Len;
-use plan::detail::{Detail, Value, opening, room};
+use plan::detail::{Detail, Value, electrical, heat, opening, room, site as of_site, stair, wall};
 use plan::element::*;
-use plan::{Edition, ElementId, Plan, State};
+use plan::{Body, Edition, ElementId, Plan, State};
 
 use super::super::build::{Build, escape_window, inches, sheet, site};
 
@@ -17,7 +18,10 @@ pub fn plan() -> Plan {
     let mut b = Build::new(facts);
     let walls = b.shell(&[(0, 0), (600, 0), (600, 320), (0, 320)], 8);
     bedrooms(&mut b, &walls);
-    b.tag((300, 130), "Unfinished", RoomUse::Unfinished);
+    house(&mut b);
+    stairs(&mut b);
+    services(&mut b, &walls);
+    b.tag((300, 170), "Unfinished", RoomUse::Unfinished);
     b.done()
 }
 
@@ -25,6 +29,115 @@ fn state(b: &mut Build, id: ElementId, stated: &Stated) {
     for (detail, value) in stated {
         b.state(id, detail, *value);
     }
+}
+
+/// What is stated of the house: an old service that is replaced, and a damp slab.
+fn house(b: &mut Build) {
+    for (detail, value) in [
+        (&of_site::SERVICE_RATING, Value::Number(60)),
+        (&of_site::SERVICE_REPLACED, Value::Yes),
+        (&of_site::SURGE_DEVICE, Value::No),
+        (&of_site::OUTDOOR_DISCONNECT, Value::No),
+        (&of_site::SLAB_HUMIDITY, Value::Number(88)),
+        (&of_site::SLAB_VAPOUR, Value::Number(55)),
+        (&of_site::PLASTIC_TEST, Value::Word("wet on the concrete side")),
+        (&of_site::AIR_HUMIDITY, Value::Number(75)),
+    ] {
+        b.state_site(detail, value);
+    }
+}
+
+/// A spiral stair, one with winders, and a cellar stair that is too high for its bulkhead.
+fn stairs(b: &mut Build) {
+    let mut stair = |x, width| {
+        let stair = Stair {
+            foot: Pt::inches(x, 40),
+            up: Facing::NORTH,
+            width: inches(width),
+            risers: 14,
+            rise: Len::sixty_fourths(480),
+            run: inches(10),
+            headroom: inches(80),
+        };
+        b.add(State::New, Body::Stair(stair))
+    };
+    let (spiral, winders, cellar) = (stair(40, 24), stair(110, 36), stair(180, 36));
+    let len = |n| Value::Length(inches(n));
+    state(
+        b,
+        spiral,
+        &[
+            (&stair::STAIR_KIND, Value::Word("spiral")),
+            (&stair::WALKLINE_RADIUS, len(30)),
+            (&stair::TREAD_SLOPE, len(2)),
+            (&stair::RISER_LEAN, Value::Number(40)),
+            (&stair::TREAD_LIGHT, Value::Number(4)),
+        ],
+    );
+    state(
+        b,
+        winders,
+        &[
+            (&stair::STAIR_KIND, Value::Word("with winders")),
+            (&stair::WINDER_WALKLINE, len(8)),
+            (&stair::WINDER_NARROW, len(3)),
+        ],
+    );
+    b.state(cellar, &stair::STAIR_KIND, Value::Word("under a bulkhead"));
+}
+
+/// A panel in a closet of its own, a bath, a pump, a furnace and a water heater.
+fn services(b: &mut Build, walls: &[ElementId]) {
+    use ServiceKind::*;
+    b.partition((250, 0), (250, 50));
+    b.partition((310, 0), (310, 50));
+    b.partition((250, 50), (310, 50));
+    b.service(Panel, (280, 0), Facing::NORTH);
+    let bath = b.partition((460, 0), (460, 56));
+    b.partition((460, 56), (600, 56));
+    b.door(bath, 14, 30, End::Start, Side::Right);
+    b.tag((560, 40), "Bath", RoomUse::Bath);
+    let len = |n| Value::Length(Len::sixty_fourths(n));
+    state(
+        b,
+        bath,
+        &[
+            (&wall::CABLE_DEPTH, len(48)),
+            (&wall::PIPE_DEPTH, len(48)),
+            (&wall::GAS_PIPE_DEPTH, len(64)),
+            (&wall::DRYER_DUCT_DEPTH, len(32)),
+            (&wall::TREATED_PLATE, Value::Word("treated wood")),
+            (&wall::FASTENERS, Value::Word("plain or bright steel")),
+            (&wall::FINISH_FLAME, Value::Number(300)),
+            (&wall::FINISH_SMOKE, Value::Number(600)),
+        ],
+    );
+    let receptacle = b.device(Receptacle, (2080, 0), Facing::NORTH);
+    state(
+        b,
+        receptacle,
+        &[
+            (&electrical::CIRCUIT_AMPS, Value::Number(15)),
+            (&electrical::CIRCUIT_SHARED, Value::Yes),
+            (&electrical::OVER_HEATER, Value::Yes),
+        ],
+    );
+    let pump = b.device(Sump, (1360, 100), Facing::NORTH);
+    b.state(pump, &electrical::PUMP_PROTECTION, Value::No);
+    let furnace = b.device(Furnace, (1720, 400), Facing::SOUTH);
+    b.state(furnace, &electrical::OWN_CIRCUIT, Value::No);
+    let heater = b.device(WaterHeater, (1500, 400), Facing::SOUTH);
+    state(
+        b,
+        heater,
+        &[
+            (&heat::FUEL, Value::Word("electric")),
+            (&electrical::HEATER_WATTS, Value::Number(4500)),
+            (&electrical::HEATER_BREAKER, Value::Number(20)),
+        ],
+    );
+    let outside = b.door(walls[1], 140, 36, End::Start, Side::Left);
+    b.state(outside, &opening::OUTSIDE_STAIR_LIGHT, Value::Word("none"));
 }
 
 /// A row of bedrooms along the north wall: a replaced window, a kept one, a shelter, a bulkhead.
@@ -49,7 +162,16 @@ fn bedrooms(b: &mut Build, walls: &[ElementId]) {
         |b: &mut Build, i: i32, name: &str| b.tag((WIDE * i + 40, 250), name, RoomUse::Bedroom);
     let at = |i: i32| 600 - WIDE * i - 100;
 
-    tag(b, 0, "Bedroom 1");
+    let sloped = tag(b, 0, "Bedroom 1");
+    state(
+        b,
+        sloped,
+        &[
+            (&room::SLOPED_CEILING, Value::Yes),
+            (&room::FLOOR_AT_HEIGHT, Value::Number(20)),
+            (&room::FLOOR_OVER_FIVE, Value::Number(60)),
+        ],
+    );
     let replaced = b.window(State::New, walls[2], at(0), small(20, 30));
     b.state(replaced, &opening::REPLACES, word("yes, the maker's largest"));
 

@@ -178,7 +178,7 @@ pub const CIRCUIT_SHARED: Detail = yes_no(
     "circuit-shared",
     RECEPTACLE,
     "Shared circuit",
-    "Does its circuit also feed lights, or outlets of rooms of another kind?",
+    "Does its circuit also feed something else: with a bath other rooms than baths, with a laundry anything?",
     Some(Value::No),
 );
 

@@ -2,8 +2,12 @@
 
 mod appliance_room;
 mod basin_side;
+mod cable_depth;
 mod column_base;
 mod draftstop;
+mod dryer_duct_plates;
+mod finish_flame;
+mod finish_smoke;
 mod fireblock_stated;
 mod fireblocking;
 mod fixture_front;
@@ -17,6 +21,7 @@ mod garage_bedroom_door;
 mod garage_board;
 mod garage_door;
 mod garage_ignition;
+mod gas_pipe_plates;
 mod glass;
 mod glass_by_door;
 mod glass_by_stair;
@@ -26,6 +31,7 @@ mod glass_low;
 mod insulation_value;
 mod kraft_facing;
 mod penetrations;
+mod pipe_plates;
 mod plates_on_slab;
 mod rim_foam;
 mod shower_door;
@@ -34,6 +40,7 @@ mod shower_size;
 mod soffit_fireblock;
 mod stair_handrail;
 mod toilet_side;
+mod treated_fasteners;
 mod under_stair;
 mod vapour_retarder_fibre;
 
@@ -73,4 +80,11 @@ pub(super) const RULES: &[Rule] = &[
     penetrations::RULE,
     shower_door::RULE,
     shower_head::RULE,
+    pipe_plates::RULE,
+    gas_pipe_plates::RULE,
+    dryer_duct_plates::RULE,
+    treated_fasteners::RULE,
+    finish_flame::RULE,
+    finish_smoke::RULE,
+    cable_depth::RULE,
 ];

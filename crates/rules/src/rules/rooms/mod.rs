@@ -1,5 +1,6 @@
 //! Rooms: area, least dimension, hall width, and tags that find no room.
 
+mod ceiling_slope;
 mod core;
 mod furniture_space;
 mod hall_width;
@@ -31,4 +32,5 @@ pub(super) const RULES: &[Rule] = &[
     room_heat::RULE,
     private_way::RULE,
     furniture_space::RULE,
+    ceiling_slope::RULE,
 ];
