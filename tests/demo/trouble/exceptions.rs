@@ -2,7 +2,9 @@
 
 use geometry::{Facing, Pt};
 use measure::Len;
-use plan::detail::{Detail, Value, electrical, heat, opening, room, site as of_site, stair, wall};
+use plan::detail::{
+    Detail, Value, electrical, heat, opening, plumbing, room, site as of_site, stair, wall,
+};
 use plan::element::*;
 use plan::{Body, Edition, ElementId, Plan, State};
 
@@ -21,6 +23,7 @@ pub fn plan() -> Plan {
     house(&mut b);
     stairs(&mut b);
     services(&mut b, &walls);
+    kitchen(&mut b);
     b.tag((300, 170), "Unfinished", RoomUse::Unfinished);
     b.done()
 }
@@ -81,6 +84,7 @@ fn stairs(b: &mut Build) {
             (&stair::STAIR_KIND, Value::Word("with winders")),
             (&stair::WINDER_WALKLINE, len(8)),
             (&stair::WINDER_NARROW, len(3)),
+            (&stair::GUARD_GLASS, Value::Word("plain glass")),
         ],
     );
     b.state(cellar, &stair::STAIR_KIND, Value::Word("under a bulkhead"));
@@ -136,8 +140,48 @@ fn services(b: &mut Build, walls: &[ElementId]) {
             (&electrical::HEATER_BREAKER, Value::Number(20)),
         ],
     );
+    state(b, furnace, &[(&heat::CONDENSATE_CLEANED, Value::No)]);
+    b.state(pump, &plumbing::SUMP_CHECK, Value::No);
+    let main = b.service(MainWaterValve, (420, 0), Facing::NORTH);
+    b.state(main, &plumbing::BOND_CLAMP, Value::No);
+    let radon = b.service(RadonPipe, (230, 150), Facing::NORTH);
+    state(
+        b,
+        radon,
+        &[
+            (&heat::RADON_ABOVE_ROOF, Value::Length(inches(6))),
+            (&heat::RADON_ABOVE_GROUND, Value::Length(inches(60))),
+            (&heat::RADON_FROM_OPENING, Value::Length(inches(48))),
+        ],
+    );
+    let tub = b.furnishing("tub", (500, 54), Facing::SOUTH, (60, 30, 20));
+    b.state(tub, &plumbing::SLIP_JOINTS, Value::Word("closed in"));
+    let basin = b.furnishing("wash basin", (580, 2), Facing::NORTH, (20, 16, 33));
+    b.state(basin, &plumbing::SUPPLY_STOP, Value::No);
+    let washer = b.furnishing("washer", (380, 2), Facing::NORTH, (27, 28, 38));
+    b.state(washer, &plumbing::HAMMER, Value::No);
+    let furring = b.furring(walls[0], 0, 20);
+    state(
+        b,
+        furring,
+        &[
+            (&wall::FIREBLOCKED, Value::Yes),
+            (&wall::FIREBLOCK_OF, Value::Word("foam, or loose fibre")),
+            (&wall::PIPE_IN_WALL, Value::Word("against the concrete")),
+        ],
+    );
     let outside = b.door(walls[1], 140, 36, End::Start, Side::Left);
     b.state(outside, &opening::OUTSIDE_STAIR_LIGHT, Value::Word("none"));
+}
+
+/// A basement kitchen whose fan is weak.
+fn kitchen(b: &mut Build) {
+    b.partition((340, 130), (340, 200));
+    b.partition((340, 130), (440, 130));
+    b.partition((440, 130), (440, 200));
+    b.tag((365, 150), "Kitchen", RoomUse::Kitchen);
+    let fan = b.device(ServiceKind::ExhaustFan, (1640, 700), Facing::NORTH);
+    b.state(fan, &heat::FAN_RATE, Value::Number(60));
 }
 
 /// A row of bedrooms along the north wall: a replaced window, a kept one, a shelter, a bulkhead.

@@ -218,6 +218,24 @@ pub const HEATER_BREAKER: Detail = number(
 )
 .when(&super::heat::FUEL, &[Value::Word("electric")]);
 
+pub const LIVE: Detail = choice(
+    "receptacle-live",
+    RECEPTACLE,
+    "Live",
+    "Is it always live and in reach in the room, or switched at the wall in place of a light, or part of something?",
+    &["always", "switched at the wall", "part of a light or machine", "in a cabinet"],
+    Some("always"),
+);
+
+pub const LIGHT_CONTROL: Detail = choice(
+    "light-control",
+    LIGHT,
+    "Controlled by",
+    "What turns the light on?",
+    &["a switch", "a switch and a sensor", "a sensor alone"],
+    Some("a switch"),
+);
+
 pub(super) const ALL: &[&Detail] = &[
     &SHOCK_PROTECTION,
     &STAIR_SWITCHES,
@@ -241,4 +259,6 @@ pub(super) const ALL: &[&Detail] = &[
     &OWN_CIRCUIT,
     &HEATER_WATTS,
     &HEATER_BREAKER,
+    &LIVE,
+    &LIGHT_CONTROL,
 ];

@@ -294,6 +294,15 @@ pub const OUTSIDE_STAIR_LIGHT: Detail = choice(
     Some("no stair outside"),
 );
 
+pub const GLASS_AREA: Detail = number(
+    "glass-area",
+    WINDOW,
+    "Glass",
+    "How large is the glass of the window? Without it the frame counts.",
+    (CountBound { what: "area of the glass", least: 0, most: 50_000 }, "sq in"),
+    None,
+);
+
 pub(super) const ALL: &[&Detail] = &[
     &SAFETY_GLASS,
     &OPENABLE_AREA,
@@ -325,4 +334,5 @@ pub(super) const ALL: &[&Detail] = &[
     &BULKHEAD_WIDTH,
     &BULKHEAD_LENGTH,
     &OUTSIDE_STAIR_LIGHT,
+    &GLASS_AREA,
 ];

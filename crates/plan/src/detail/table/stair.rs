@@ -237,6 +237,16 @@ pub const TREAD_LIGHT: Detail = number(
     Some(10),
 );
 
+pub const GUARD_GLASS: Detail = choice(
+    "guard-glass",
+    STAIR,
+    "Glass in the guard",
+    "Is there glass in the guard or rail, and is it safety glass?",
+    &["none", "safety glass", "plain glass"],
+    Some("none"),
+)
+.when(&STAIR_KIND, WALKED);
+
 pub(super) const ALL: &[&Detail] = &[
     &STAIR_KIND,
     &GUARD_HEIGHT,
@@ -261,4 +271,5 @@ pub(super) const ALL: &[&Detail] = &[
     &TREAD_SLOPE,
     &RISER_LEAN,
     &TREAD_LIGHT,
+    &GUARD_GLASS,
 ];

@@ -190,6 +190,31 @@ pub const FINISH_SMOKE: Detail = number(
     Some(450),
 );
 
+pub const FIREBLOCK_OF: Detail = choice(
+    "fireblock-of",
+    FURRING,
+    "Fireblocking of",
+    "What closes the space behind the studs?",
+    &[
+        "2x lumber, or two 1x lapped",
+        "board 1/2 in",
+        "wood panel 23/32 in",
+        "fibre batts, 16 in, held in place",
+        "foam, or loose fibre",
+    ],
+    Some("2x lumber, or two 1x lapped"),
+)
+.when(&FIREBLOCKED, &[Value::Yes]);
+
+pub const PIPE_IN_WALL: Detail = choice(
+    "pipe-in-wall",
+    FURRING,
+    "Water pipe in it",
+    "Does a water or drain pipe run in the furring, and on which side of the insulation?",
+    &["none", "on the warm side", "against the concrete"],
+    Some("none"),
+);
+
 pub(super) const ALL: &[&Detail] = &[
     &FOAM_R,
     &CAVITY_R,
@@ -210,4 +235,6 @@ pub(super) const ALL: &[&Detail] = &[
     &FASTENERS,
     &FINISH_FLAME,
     &FINISH_SMOKE,
+    &FIREBLOCK_OF,
+    &PIPE_IN_WALL,
 ];
