@@ -64,6 +64,7 @@ fn stated(b: &mut Build) {
         b.state_all(detail, value);
     }
     b.state_site(&of_site::CLIMATE_ZONE, word("4"));
+    b.state_site(&of_site::ALARMS_ELSEWHERE, Value::Yes);
     b.state_site(&of_site::PENETRATIONS, Value::Yes);
     b.state_site(&of_site::RADON, Value::Number(12));
     b.state_site(&of_site::DAMP, word("dry for a season"));

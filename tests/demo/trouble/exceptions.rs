@@ -37,6 +37,7 @@ fn state(b: &mut Build, id: ElementId, stated: &Stated) {
 /// What is stated of the house: an old service that is replaced, and a damp slab.
 fn house(b: &mut Build) {
     for (detail, value) in [
+        (&of_site::ALARMS_ELSEWHERE, Value::No),
         (&of_site::SERVICE_RATING, Value::Number(60)),
         (&of_site::SERVICE_REPLACED, Value::Yes),
         (&of_site::SURGE_DEVICE, Value::No),
@@ -74,6 +75,7 @@ fn stairs(b: &mut Build) {
             (&stair::WALKLINE_RADIUS, len(30)),
             (&stair::TREAD_SLOPE, len(2)),
             (&stair::RISER_LEAN, Value::Number(40)),
+            (&stair::LEADS_UP, Value::Word("a garage")),
             (&stair::TREAD_LIGHT, Value::Number(4)),
         ],
     );
@@ -123,6 +125,7 @@ fn services(b: &mut Build, walls: &[ElementId]) {
         &[
             (&electrical::CIRCUIT_AMPS, Value::Number(15)),
             (&electrical::CIRCUIT_SHARED, Value::Yes),
+            (&electrical::BOX_SETBACK, Value::Length(Len::sixty_fourths(32))),
             (&electrical::OVER_HEATER, Value::Yes),
         ],
     );
@@ -142,6 +145,12 @@ fn services(b: &mut Build, walls: &[ElementId]) {
     );
     state(b, furnace, &[(&heat::CONDENSATE_CLEANED, Value::No)]);
     b.state(pump, &plumbing::SUMP_CHECK, Value::No);
+    let dryer = b.device(ClothesDryer, (600, 480), Facing::SOUTH);
+    state(
+        b,
+        dryer,
+        &[(&heat::FUEL, Value::Word("electric")), (&electrical::DRYER_PROTECTION, Value::No)],
+    );
     let main = b.service(MainWaterValve, (420, 0), Facing::NORTH);
     b.state(main, &plumbing::BOND_CLAMP, Value::No);
     let radon = b.service(RadonPipe, (230, 150), Facing::NORTH);
@@ -180,6 +189,10 @@ fn kitchen(b: &mut Build) {
     b.partition((340, 130), (440, 130));
     b.partition((440, 130), (440, 200));
     b.tag((365, 150), "Kitchen", RoomUse::Kitchen);
+    // A closet beside it that is too shallow to hang clothes in.
+    b.partition((464, 130), (464, 200));
+    b.partition((440, 130), (464, 130));
+    b.tag((452, 165), "Closet", RoomUse::Closet);
     let fan = b.device(ServiceKind::ExhaustFan, (1640, 700), Facing::NORTH);
     b.state(fan, &heat::FAN_RATE, Value::Number(60));
 }

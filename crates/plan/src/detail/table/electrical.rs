@@ -1,7 +1,9 @@
 //! Details of outlets, switches, lights, alarms, boxes and panels.
 
-use super::{Subject, choice, is_service, number, yes_no};
-use crate::bounds::CountBound;
+use measure::Len;
+
+use super::{Subject, choice, is_service, length, number, yes_no};
+use crate::bounds::{Bound, CountBound};
 use crate::detail::{Detail, Value};
 use crate::element::{Body, ServiceKind};
 
@@ -12,6 +14,10 @@ const ALARM: Subject =
     Subject::Element(|body| is_service(body, &[ServiceKind::SmokeAlarm, ServiceKind::CoAlarm]));
 const STAIR: Subject = Subject::Element(|body| matches!(body, Body::Stair(_)));
 const PANEL: Subject = Subject::Element(|body| is_service(body, &[ServiceKind::Panel]));
+const DRYER: Subject = Subject::Element(|body| is_service(body, &[ServiceKind::ClothesDryer]));
+const BOXED: Subject = Subject::Element(|body| {
+    is_service(body, &[ServiceKind::Receptacle, ServiceKind::Switch, ServiceKind::JunctionBox])
+});
 const PUMP: Subject = Subject::Element(|body| is_service(body, &[ServiceKind::Sump]));
 const FURNACE: Subject = Subject::Element(|body| is_service(body, &[ServiceKind::Furnace]));
 const HEATER: Subject = Subject::Element(|body| is_service(body, &[ServiceKind::WaterHeater]));
@@ -236,6 +242,24 @@ pub const LIGHT_CONTROL: Detail = choice(
     Some("a switch"),
 );
 
+pub const DRYER_PROTECTION: Detail = yes_no(
+    "dryer-shock-protection",
+    DRYER,
+    "Dryer protected",
+    "Does a ground-fault circuit interrupter (GFCI) protect the outlet of the electric dryer?",
+    None,
+)
+.when(&super::heat::FUEL, &[Value::Word("electric")]);
+
+pub const BOX_SETBACK: Detail = length(
+    "box-setback",
+    BOXED,
+    "Box behind finish",
+    "How far does the front edge of the box lie behind the face of the finish?",
+    Bound { what: "setback of the box", least: Len::ZERO, most: Len::inches(12) },
+    Some(Value::Length(Len::ZERO)),
+);
+
 pub(super) const ALL: &[&Detail] = &[
     &SHOCK_PROTECTION,
     &STAIR_SWITCHES,
@@ -261,4 +285,6 @@ pub(super) const ALL: &[&Detail] = &[
     &HEATER_BREAKER,
     &LIVE,
     &LIGHT_CONTROL,
+    &DRYER_PROTECTION,
+    &BOX_SETBACK,
 ];

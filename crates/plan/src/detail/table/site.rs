@@ -178,6 +178,22 @@ pub const OUTDOOR_DISCONNECT: Detail = yes_no(
     None,
 );
 
+pub const ALARMS_ELSEWHERE: Detail = yes_no(
+    "alarms-elsewhere",
+    OF,
+    "Alarms upstairs",
+    "Are the smoke and carbon monoxide alarms of the other storeys where a new house would have them?",
+    None,
+);
+
+pub const ABOVE_GRADE: Detail = yes_no(
+    "storey-above-grade",
+    OF,
+    "Storey above grade",
+    "Does the department count this level as a storey above grade, so that it is no basement, as with many walk-outs?",
+    Some(Value::No),
+);
+
 pub(super) const ALL: &[&Detail] = &[
     &RADON,
     &DAMP,
@@ -199,4 +215,6 @@ pub(super) const ALL: &[&Detail] = &[
     &SERVICE_REPLACED,
     &SURGE_DEVICE,
     &OUTDOOR_DISCONNECT,
+    &ALARMS_ELSEWHERE,
+    &ABOVE_GRADE,
 ];

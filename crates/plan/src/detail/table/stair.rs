@@ -247,6 +247,16 @@ pub const GUARD_GLASS: Detail = choice(
 )
 .when(&STAIR_KIND, WALKED);
 
+pub const LEADS_UP: Detail = choice(
+    "leads-up",
+    STAIR,
+    "Leads up into",
+    "Where does one arrive at its head, on the way out of the house?",
+    &["the house", "a garage"],
+    Some("the house"),
+)
+.when(&STAIR_KIND, WALKED);
+
 pub(super) const ALL: &[&Detail] = &[
     &STAIR_KIND,
     &GUARD_HEIGHT,
@@ -272,4 +282,5 @@ pub(super) const ALL: &[&Detail] = &[
     &RISER_LEAN,
     &TREAD_LIGHT,
     &GUARD_GLASS,
+    &LEADS_UP,
 ];

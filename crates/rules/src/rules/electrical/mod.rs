@@ -6,15 +6,18 @@ mod alarm_near_cooker;
 mod alarm_near_register;
 mod alarm_power;
 mod alarm_tall_room;
+mod alarms_elsewhere;
 mod alarms_interconnected;
 mod appliance_disconnect;
 mod appliance_light;
 mod appliance_receptacle;
 mod arc_protection;
 mod bath_vent;
+mod box_setback;
 mod closet_light;
 mod co_alarm;
 pub(crate) mod devices;
+mod dryer_shock_protection;
 mod furnace_circuit;
 mod heater_circuit;
 mod near_thing;
@@ -92,4 +95,7 @@ pub(super) const RULES: &[Rule] = &[
     outdoor_disconnect::RULE,
     service_rating::RULE,
     outside_stair_light::RULE,
+    box_setback::RULE,
+    dryer_shock_protection::RULE,
+    alarms_elsewhere::RULE,
 ];

@@ -27,6 +27,7 @@ mod stair_winder;
 mod stringer_fireblock;
 mod tread_light;
 mod way_down;
+mod way_through_garage;
 
 use geometry::Placed;
 use measure::Len;
@@ -65,6 +66,7 @@ pub(super) const RULES: &[Rule] = &[
     stair_slope::RULE,
     riser_lean::RULE,
     tread_light::RULE,
+    way_through_garage::RULE,
 ];
 
 /// The standing stairs, in the order of their ids; one under a bulkhead is left out as far as it is excused.

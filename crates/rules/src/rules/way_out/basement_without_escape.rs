@@ -6,7 +6,7 @@ use plan::detail::site::ADDITION;
 use super::bedroom_without_escape::lacking;
 use super::candidate::candidates;
 use super::choice::nearest;
-use super::need::{Demand, basement_demand, bedrooms};
+use super::need::{Demand, basement_demand, bedrooms, no_basement};
 use crate::{Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
@@ -30,12 +30,13 @@ Every window and door in a foundation wall is looked at, as for a sleeping room.
 sleeping room is judged by that room alone.
 
 Cannot see
-Whether a walk-out level is still a basement in the sense of the code. What the department asks of an
+What the department asks of an
 existing basement.
 
 Exceptions
 A basement used only for mechanical equipment of at most 200 sq ft: the net floor of all rooms together,
-each of them tagged mechanical. Storm shelters (see escape-shelter-exception). Altering an existing basement does not by itself call for an opening;
+each of them tagged mechanical. Storm shelters (see escape-shelter-exception). A level that
+is stated to count as a storey above grade, as many walk-outs do (IRC R202), is marked to verify. Altering an existing basement does not by itself call for an opening;
 many departments ask for one once it is finished, so that is marked to verify. The new basement of an addition
 needs one, unless it is reached from an existing basement that has one.
 
@@ -48,6 +49,9 @@ None that is an edit of the plan alone: cutting a foundation wall needs a permit
 };
 
 const WHY: &str = "In a fire the stair may be cut off, and it leads up into the house that burns.";
+const WHY_ABOVE: &str = "A level that is a storey above grade is no basement, so that only its sleeping rooms need a \
+                         way out; the department says which it is.";
+
 const WHY_EXISTING: &str = "The model code lets an existing basement be until a sleeping room is made, but many \
                             departments ask for a way out whenever a basement is finished.";
 
@@ -70,6 +74,7 @@ fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
     }
     let outside = candidates(sheet.facts, None);
     let (slug, why) = match (existing, sheet.plan().site.house) {
+        (true, _) if no_basement(sheet) => ("basement-escape", WHY_ABOVE),
         (true, _) => ("basement-alteration", WHY_EXISTING),
         (false, House::New) => ("basement-escape", WHY),
         (false, House::Existing) if sheet.ask_site(&ADDITION).stated => ("addition-escape", WHY),
@@ -95,8 +100,10 @@ fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
         finding = finding.at(Place::Area(room.shape.outer.clone()));
     }
     if existing {
-        finding = finding
-            .assuming("the department lets an existing basement be: ask before you finish it");
+        finding = finding.assuming(match no_basement(sheet) {
+            true => "the department counts the level as a storey above grade",
+            false => "the department lets an existing basement be: ask before you finish it",
+        });
     }
     out.push(finding);
 }
@@ -196,5 +203,17 @@ mod tests {
             addition("no").edition(edition).expect_none(SLUG);
         }
         with_window(addition("new basement"), good_window()).expect_none(SLUG);
+    }
+
+    #[test]
+    fn a_level_that_is_no_basement_is_left_to_the_office() {
+        use plan::detail::{Value, site::ABOVE_GRADE};
+        let walk_out = basement(RoomUse::FamilyRoom).state_site(&ABOVE_GRADE, Value::Yes);
+        walk_out.expect(SLUG, &["verify, measured none, required one escape opening"]);
+        assert_eq!(
+            walk_out.findings(SLUG)[0].assumed,
+            ["the department counts the level as a storey above grade"]
+        );
+        with_window(walk_out, good_window()).expect_none(SLUG);
     }
 }

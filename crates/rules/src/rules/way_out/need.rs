@@ -2,7 +2,7 @@
 
 use measure::Area;
 use plan::detail::room::{SLEEPING_LOFT, STORM_SHELTER};
-use plan::detail::site::ADDITION;
+use plan::detail::site::{ABOVE_GRADE, ADDITION};
 use plan::detail::stair::STAIR_KIND;
 use plan::element::RoomUse;
 use plan::{House, State};
@@ -108,6 +108,7 @@ pub(super) fn basement_demand(sheet: &Sheet<'_>) -> Demand {
         }
     }
     match sheet.plan().site.house {
+        _ if no_basement(sheet) => Demand::LeftToTheOffice,
         House::New => Demand::Required,
         House::Existing if rooms.iter().any(|r| habitable(r.room_use)) => {
             match sheet.book.count("any-finish-escape").value {
@@ -117,6 +118,11 @@ pub(super) fn basement_demand(sheet: &Sheet<'_>) -> Demand {
         }
         House::Existing => Demand::None,
     }
+}
+
+/// Whether it is stated that the department counts the level as a storey above grade.
+pub(super) fn no_basement(sheet: &Sheet<'_>) -> bool {
+    sheet.ask_site(&ABOVE_GRADE).yes() == Some(true)
 }
 
 /// A basement of storm shelters and of rooms for mechanical equipment only, and those small.
