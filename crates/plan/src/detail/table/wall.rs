@@ -131,7 +131,7 @@ pub const CABLE_DEPTH: Detail = length(
     "Cable behind face",
     "How far behind the face of the framing is the nearest cable or hole for one that no steel plate covers?",
     Bound { what: "depth of a cable", least: Len::ZERO, most: Len::inches(12) },
-    Some(Value::Length(Len::sixty_fourths(80))),
+    None,
 );
 
 pub const PIPE_DEPTH: Detail = length(

@@ -49,9 +49,9 @@ use crate::{Rule, Sheet};
 
 pub(super) use choice::nearest;
 
-/// Whether the sleeping rooms of the basement may rest on the sprinkler exception.
-pub(super) fn rests_on_sprinklers(sheet: &Sheet<'_>) -> bool {
-    need::sprinkler_exception(sheet).is_some()
+/// Whether a sleeping room may rest on an exception: that for sprinklers, or that for storm shelters.
+pub(super) fn may_do_without(sheet: &Sheet<'_>, room: &space::Room) -> bool {
+    need::sprinkler_exception(sheet).is_some() || need::is_shelter(sheet, room)
 }
 
 pub(super) const RULES: &[Rule] = &[

@@ -59,11 +59,9 @@ fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
                 a.len().is_some_and(|len| good(len, limit.value))
             });
         };
-    let (at_least, at_most): (fn(Len, Len) -> bool, fn(Len, Len) -> bool) =
-        (|len, limit| len >= limit, |len, limit| len <= limit);
-    hold("well-steps-width", &STEPS_WIDTH, "Steps too narrow", at_least);
-    hold("well-steps-tread", &STEPS_TREAD, "Steps too shallow", at_least);
-    hold("well-steps-riser", &STEPS_RISER, "Steps too high", at_most);
+    hold("well-steps-width", &STEPS_WIDTH, "Steps too narrow", |len, limit| len >= limit);
+    hold("well-steps-tread", &STEPS_TREAD, "Steps too shallow", |len, limit| len >= limit);
+    hold("well-steps-riser", &STEPS_RISER, "Steps too high", |len, limit| len <= limit);
 }
 
 #[cfg(test)]
