@@ -145,13 +145,13 @@ fn services(b: &mut Build, walls: &[ElementId]) {
     );
     state(b, furnace, &[(&heat::CONDENSATE_CLEANED, Value::No)]);
     b.state(pump, &plumbing::SUMP_CHECK, Value::No);
-    let dryer = b.device(ClothesDryer, (600, 480), Facing::SOUTH);
+    let dryer = b.device(ClothesDryer, (860, 360), Facing::SOUTH);
     state(
         b,
         dryer,
         &[(&heat::FUEL, Value::Word("electric")), (&electrical::DRYER_PROTECTION, Value::No)],
     );
-    let main = b.service(MainWaterValve, (420, 0), Facing::NORTH);
+    let main = b.service(MainWaterValve, (225, 0), Facing::NORTH);
     b.state(main, &plumbing::BOND_CLAMP, Value::No);
     let radon = b.service(RadonPipe, (230, 150), Facing::NORTH);
     state(

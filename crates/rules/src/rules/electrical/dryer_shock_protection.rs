@@ -79,10 +79,8 @@ mod tests {
 
     #[test]
     fn clear_fail() {
-        for edition in [Edition::E2024] {
-            let wrong = sample().edition(edition).state(&DRYER_PROTECTION, Value::No);
-            wrong.expect(SLUG, &["correction, measured no, required protected (GFCI)"]);
-        }
+        let wrong = sample().edition(Edition::E2024).state(&DRYER_PROTECTION, Value::No);
+        wrong.expect(SLUG, &["correction, measured no, required protected (GFCI)"]);
     }
 
     #[test]
