@@ -1,11 +1,11 @@
 //! Alarms on the other storeys, when a basement is finished.
 
 use plan::detail::site::ALARMS_ELSEWHERE;
-use plan::{House, State, detail::Value};
+use plan::{Body, House, State, detail::Value};
 
 use crate::answer::state_site;
 use crate::rules::rooms::uses::habitable;
-use crate::{Finding, Group, Phrase, Quantity, Rule, Severity, Sheet};
+use crate::{Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "alarms-elsewhere",
@@ -43,14 +43,20 @@ Show the alarms of all storeys on the permit drawing: in each bedroom, outside t
 const WHY: &str = "The old alarm upstairs is often long past its years, or was never there.";
 
 fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
-    let made = sheet.facts.rooms.iter().filter(|room| habitable(room.room_use)).any(|room| {
+    let made = sheet.facts.rooms.iter().filter(|room| habitable(room.room_use)).find(|room| {
         let tag = room.tag.and_then(|id| sheet.plan().get(id));
         tag.is_some_and(|tag| tag.state == State::New)
     });
     let answer = sheet.ask_site(&ALARMS_ELSEWHERE);
-    if !made || sheet.plan().site.house == House::New || answer.yes() == Some(true) {
+    let Some(made) = made else { return };
+    if sheet.plan().site.house == House::New || answer.yes() == Some(true) {
         return;
     }
+    // Painted at the foot of the stair up, or where there is none in the room.
+    let foot = sheet.plan().elements().iter().filter(|e| e.stands()).find_map(|e| match &e.body {
+        Body::Stair(stair) => Some(stair.foot),
+        _ => None,
+    });
     let measured = if answer.stated { "not as in a new house" } else { "not stated" };
     let citation = sheet.book.cite(RULE.slug);
     let title = Phrase::text("The alarms of the other storeys are part of the work");
@@ -60,7 +66,8 @@ fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
                 Quantity::Words(measured.to_owned()),
                 Quantity::Words("as in a new house".to_owned()),
             )
-            .resting_on(&answer),
+            .resting_on(&answer)
+            .at(Place::Point(foot.unwrap_or(made.label_at))),
     );
 }
 
