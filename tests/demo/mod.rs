@@ -17,6 +17,7 @@ pub fn all() -> Vec<(&'static str, Plan)> {
         ("trouble-outlets.ron", trouble::outlets::plan()),
         ("trouble-services.ron", trouble::services::plan()),
         ("trouble-stated.ron", trouble::stated::plan()),
+        ("trouble-exceptions.ron", trouble::exceptions::plan()),
         ("large.ron", large::plan()),
     ]
 }

@@ -59,7 +59,6 @@ fn stated(b: &mut Build) {
         (&wall::TREATED_PLATE, word("treated wood")),
         (&opening::WELL_DRAIN, Value::Yes),
         (&opening::HEADER, word("flat plate, bears nothing")),
-        (&electrical::SERVICE_RATING, Value::Number(200)),
         (&stair::HANDRAIL, word("one side")),
         (&room::HEATED, Value::Yes),
         (&room::LAMPS, Value::Yes),
@@ -76,6 +75,8 @@ fn stated(b: &mut Build) {
     ] {
         b.state_site(line, Value::Length(measure::Len::feet_inches(feet, 0)));
     }
+    b.state_site(&of_site::ALARMS_ELSEWHERE, Value::Yes);
+    b.state_site(&of_site::SERVICE_RATING, Value::Number(200));
     b.state_site(&of_site::PENETRATIONS, Value::Yes);
     b.state_site(&of_site::RADON, Value::Number(12));
     b.state_site(&of_site::DAMP, word("dry for a season"));

@@ -20,7 +20,15 @@ is assumed is common practice, without a source. This page is written by
 fn line(detail: &Detail) -> String {
     let assumed = detail.assumed.map_or("nothing".to_owned(), |v| detail.say(v, System::Imperial));
     let accepted = detail.accepted(System::Imperial).replace('|', "\\|");
-    format!("| `{}` | {} | {} | {accepted} | {assumed} |\n", detail.slug, detail.word, detail.asks)
+    let when = detail.when.map_or_else(String::new, |when| {
+        let answers: Vec<String> =
+            when.answers.iter().map(|v| when.detail.say(*v, System::Imperial)).collect();
+        format!(" *Where “{}” is {}.*", when.detail.word, answers.join(" or "))
+    });
+    format!(
+        "| `{}` | {} | {}{when} | {accepted} | {assumed} |\n",
+        detail.slug, detail.word, detail.asks
+    )
 }
 
 fn page() -> String {

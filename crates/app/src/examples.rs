@@ -13,6 +13,7 @@ const PLANS: &[&str] = &[
     include_str!("../../../demo-plans/trouble-outlets.ron"),
     include_str!("../../../demo-plans/trouble-services.ron"),
     include_str!("../../../demo-plans/trouble-stated.ron"),
+    include_str!("../../../demo-plans/trouble-exceptions.ron"),
 ];
 
 /// A demo plan and what is found in it.

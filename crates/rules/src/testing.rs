@@ -176,6 +176,16 @@ impl Sample {
         Sample::room(144.0, 120.0).service(kind, at(72.0, 0.0), Facing::NORTH).fresh()
     }
 
+    /// A room with a new furnishing of a name.
+    pub fn with_thing(name: &str) -> Sample {
+        let room = Sample::room(144.0, 120.0);
+        let name = name.to_owned();
+        room.furnishing(at(72.0, 40.0), Facing::NORTH, 30.0, 30.0).tune(|e| match &mut e.body {
+            Body::Furnishing(thing) => thing.name = name,
+            other => panic!("{}", other.word()),
+        })
+    }
+
     /// States a detail of the element added last.
     pub fn state(self, detail: &'static Detail, value: Value) -> Sample {
         self.tune(|e| e.details.set(detail, Some(value)))

@@ -2,6 +2,7 @@
 
 mod access;
 mod bedrooms;
+pub mod exceptions;
 pub mod outlets;
 mod panels;
 mod rooms;

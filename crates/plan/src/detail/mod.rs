@@ -49,6 +49,15 @@ pub struct Detail {
     pub kind: Kind,
     /// What is taken for true until it is stated (common practice, no source); nothing where a guess would mislead.
     pub assumed: Option<Value>,
+    /// What must hold for it to be asked at all.
+    pub when: Option<When>,
+}
+
+/// The answers to another detail of the same thing that bring a detail up: that of a spiral stair asks further.
+#[derive(Clone, Copy)]
+pub struct When {
+    pub detail: &'static Detail,
+    pub answers: &'static [Value],
 }
 
 impl Detail {
@@ -58,6 +67,23 @@ impl Detail {
             Subject::Site => false,
             Subject::Element(fits) => fits(body),
         }
+    }
+
+    /// The same, asked only where another detail of the same thing has one of some answers.
+    pub const fn when(mut self, detail: &'static Detail, answers: &'static [Value]) -> Detail {
+        self.when = Some(When { detail, answers });
+        self
+    }
+
+    /// Whether it is asked about an element of which this is stated: it fits, and what it hangs on holds, stated or
+    /// assumed.
+    pub fn is_asked(&self, body: &Body, details: &Details) -> bool {
+        self.fits(body)
+            && self.when.is_none_or(|when| {
+                let answer = details.get(when.detail).or(when.detail.assumed);
+                when.detail.is_asked(body, details)
+                    && answer.is_some_and(|value| when.answers.contains(&value))
+            })
     }
 
     /// Whether it is about the site.
@@ -112,6 +138,14 @@ pub fn fitting(body: &Body) -> impl Iterator<Item = &'static Detail> {
     all().filter(|detail| detail.fits(body))
 }
 
+/// The details that are asked about an element of which this is stated, in the order shown.
+pub fn asked<'a>(
+    body: &'a Body,
+    details: &'a Details,
+) -> impl Iterator<Item = &'static Detail> + use<'a> {
+    all().filter(move |detail| detail.is_asked(body, details))
+}
+
 /// The details that can be stated about the site, in the order shown.
 pub fn of_site() -> impl Iterator<Item = &'static Detail> {
     all().filter(|detail| detail.of_site())
@@ -134,6 +168,35 @@ mod tests {
             assert!(detail.asks.ends_with(['?', '.']), "{slug}: {}", detail.asks);
             assert_eq!(named(slug), Some(detail));
         }
+    }
+
+    #[test]
+    fn what_a_detail_hangs_on_could_be_answered_so() {
+        let hanging: Vec<_> = all().filter_map(|d| Some((d.slug, d.when?))).collect();
+        assert!(!hanging.is_empty());
+        for (slug, when) in hanging {
+            assert!(named(when.detail.slug).is_some(), "{slug}");
+            assert!(when.answers.iter().all(|value| when.detail.takes(*value)), "{slug}");
+        }
+    }
+
+    #[test]
+    fn a_detail_that_hangs_on_another_is_asked_only_then() {
+        let body = Body::Stair(crate::element::Stair {
+            foot: geometry::Pt::inches(0, 0),
+            up: geometry::Facing::NORTH,
+            width: measure::Len::inches(36),
+            risers: 13,
+            rise: measure::Len::inches(7),
+            run: measure::Len::inches(10),
+            headroom: measure::Len::inches(80),
+        });
+        let radius = &stair::WALKLINE_RADIUS;
+        let kind = |word| Details::default().with(&stair::STAIR_KIND, Value::Word(word));
+        assert!(!radius.is_asked(&body, &Details::default()));
+        assert!(!radius.is_asked(&body, &kind("with winders")));
+        assert!(radius.is_asked(&body, &kind("spiral")));
+        assert!(asked(&body, &kind("spiral")).any(|d| d == radius));
     }
 
     #[test]

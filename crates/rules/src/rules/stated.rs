@@ -121,11 +121,11 @@ pub(crate) fn is_new(sheet: &Sheet<'_>, element: &Element) -> bool {
     element.state == State::New || sheet.plan().site.house == House::New
 }
 
-/// The standing elements of a plan of which a detail can be stated, by id.
+/// The standing elements of a plan of which a detail is asked, by id.
 pub(crate) fn fitting<'a>(
     sheet: &Sheet<'a>,
     detail: &'static Detail,
 ) -> impl Iterator<Item = &'a Element> + use<'a> {
     let elements = sheet.plan().elements().iter();
-    elements.filter(move |e| e.stands() && detail.fits(&e.body))
+    elements.filter(move |e| e.stands() && detail.is_asked(&e.body, &e.details))
 }

@@ -1,6 +1,5 @@
 //! What answers each demand: a sheet with the thing on it, the checks, or nothing yet.
 
-use plan::detail::electrical::SERVICE_RATING;
 use plan::detail::opening::HEADER;
 use plan::detail::wall::{CAVITY_R, FIREBLOCKED, FOAM_R, TREATED_PLATE, VAPOUR_RETARDER};
 use plan::detail::{Detail, heat, site, stair};
@@ -554,11 +553,15 @@ impl At<'_> {
             "panel-located" => thing(ELECTRICAL, &[Panel], "no panel is drawn"),
             "lights" => thing(ELECTRICAL, &[Light], "no light is drawn"),
             "switches" => thing(ELECTRICAL, &[Switch], "no switch is drawn"),
-            "service-size" => match (self.service(&[Panel]), self.any_states(&SERVICE_RATING)) {
+            "service-size" => match (
+                self.service(&[Panel]),
+                self.context.source.plan().site.details.get(&site::SERVICE_RATING).is_some(),
+            ) {
                 (false, _) => Answer::Missing { what: "no panel is drawn", enter: DRAW },
-                (true, false) => {
-                    Answer::Missing { what: "the rating of the service", enter: STATE }
-                }
+                (true, false) => Answer::Missing {
+                    what: "the rating of the service",
+                    enter: "State it in the site facts.",
+                },
                 (true, true) => self.on(ELECTRICAL),
             },
             _ => return None,

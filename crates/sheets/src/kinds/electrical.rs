@@ -4,7 +4,7 @@ use std::collections::BTreeSet;
 
 use measure::{Len, Precision};
 use plan::Body;
-use plan::detail::electrical::SERVICE_RATING;
+use plan::detail::site::SERVICE_RATING;
 use plan::element::ServiceKind::{self, *};
 use space::Facts;
 
@@ -45,9 +45,9 @@ fn make(context: &Context<'_>) -> Made {
     of_trade(context, &TRADE)
 }
 
-/// The rating of the service, as stated of a panel.
+/// The rating of the service, as stated of the site.
 fn service(context: &Context<'_>, facts: &Facts) -> String {
-    let stated = facts.plan.elements().iter().find_map(|e| e.stated(&SERVICE_RATING));
+    let stated = facts.plan.site.details.get(&SERVICE_RATING);
     let rating = stated.map_or("not stated".to_owned(), |v| SERVICE_RATING.say(v, context.system));
     format!("Rating of the service: {rating}.")
 }

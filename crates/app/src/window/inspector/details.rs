@@ -7,19 +7,19 @@ use plan::{Edit, Element};
 use super::super::act::Cx;
 use super::super::form::Form;
 
-/// The details that fit one element.
+/// The details that are asked about one element.
 pub fn one(ui: &mut Ui, form: &mut Form, element: &mut Element) {
-    let fitting: Vec<&'static Detail> = detail::fitting(&element.body).collect();
+    let fitting: Vec<&'static Detail> = detail::asked(&element.body, &element.details).collect();
     section(ui, &fitting, &element.details.clone(), |ui, detail| {
         form.detail(ui, detail, &mut element.details, false);
     });
 }
 
-/// The details that fit every one of several elements; what is stated is stated of all.
+/// The details that are asked about every one of several elements; what is stated is stated of all.
 pub fn many(ui: &mut Ui, cx: &mut Cx<'_>, elements: &[&Element]) {
     let Some(first) = elements.first() else { return };
-    let fitting: Vec<&'static Detail> = detail::fitting(&first.body)
-        .filter(|detail| elements.iter().all(|e| detail.fits(&e.body)))
+    let fitting: Vec<&'static Detail> = detail::asked(&first.body, &first.details)
+        .filter(|detail| elements.iter().all(|e| detail.is_asked(&e.body, &e.details)))
         .collect();
     let mut form = Form::new(cx.system());
     let mut edit = None;

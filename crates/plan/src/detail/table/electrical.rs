@@ -1,7 +1,9 @@
 //! Details of outlets, switches, lights, alarms, boxes and panels.
 
-use super::{Subject, choice, is_service, number, yes_no};
-use crate::bounds::CountBound;
+use measure::Len;
+
+use super::{Subject, choice, is_service, length, number, yes_no};
+use crate::bounds::{Bound, CountBound};
 use crate::detail::{Detail, Value};
 use crate::element::{Body, ServiceKind};
 
@@ -12,6 +14,13 @@ const ALARM: Subject =
     Subject::Element(|body| is_service(body, &[ServiceKind::SmokeAlarm, ServiceKind::CoAlarm]));
 const STAIR: Subject = Subject::Element(|body| matches!(body, Body::Stair(_)));
 const PANEL: Subject = Subject::Element(|body| is_service(body, &[ServiceKind::Panel]));
+const DRYER: Subject = Subject::Element(|body| is_service(body, &[ServiceKind::ClothesDryer]));
+const BOXED: Subject = Subject::Element(|body| {
+    is_service(body, &[ServiceKind::Receptacle, ServiceKind::Switch, ServiceKind::JunctionBox])
+});
+const PUMP: Subject = Subject::Element(|body| is_service(body, &[ServiceKind::Sump]));
+const FURNACE: Subject = Subject::Element(|body| is_service(body, &[ServiceKind::Furnace]));
+const HEATER: Subject = Subject::Element(|body| is_service(body, &[ServiceKind::WaterHeater]));
 const APPLIANCE: Subject =
     Subject::Element(|body| is_service(body, &[ServiceKind::Furnace, ServiceKind::WaterHeater]));
 
@@ -154,13 +163,101 @@ pub const STAIR_SWITCHES: Detail = choice(
     None,
 );
 
-pub const SERVICE_RATING: Detail = number(
-    "service-rating",
-    PANEL,
-    "Rating of the service",
-    "What is the rating of the service, by the main breaker?",
-    (CountBound { what: "rating", least: 0, most: 1_200 }, "A"),
+pub const OVER_HEATER: Detail = yes_no(
+    "over-heater",
+    RECEPTACLE,
+    "Over a heater",
+    "Is it over an electric baseboard heater?",
+    Some(Value::No),
+);
+
+pub const CIRCUIT_AMPS: Detail = number(
+    "circuit-amps",
+    RECEPTACLE,
+    "Circuit",
+    "What is the rating of its breaker?",
+    (CountBound { what: "rating of the breaker", least: 5, most: 100 }, "A"),
+    Some(20),
+);
+
+pub const CIRCUIT_SHARED: Detail = yes_no(
+    "circuit-shared",
+    RECEPTACLE,
+    "Shared circuit",
+    "Does its circuit also feed something else: with a bath other rooms than baths, with a laundry anything?",
+    Some(Value::No),
+);
+
+pub const PUMP_PROTECTION: Detail = yes_no(
+    "pump-shock-protection",
+    PUMP,
+    "Pump protected",
+    "Does a ground-fault circuit interrupter (GFCI) protect the outlet of its pump, also where it is wired in?",
     None,
+);
+
+pub const OWN_CIRCUIT: Detail = yes_no(
+    "own-circuit",
+    FURNACE,
+    "Circuit of its own",
+    "Is it alone on its circuit, with what belongs to it?",
+    Some(Value::Yes),
+);
+
+pub const HEATER_WATTS: Detail = number(
+    "heater-watts",
+    HEATER,
+    "Electric power",
+    "What electric power does its label state, where it is heated by electricity at 240 V?",
+    (CountBound { what: "electric power", least: 100, most: 50_000 }, "W"),
+    None,
+)
+.when(&super::heat::FUEL, &[Value::Word("electric")]);
+
+pub const HEATER_BREAKER: Detail = number(
+    "heater-breaker",
+    HEATER,
+    "Its breaker",
+    "What is the rating of its breaker?",
+    (CountBound { what: "rating of the breaker", least: 5, most: 200 }, "A"),
+    None,
+)
+.when(&super::heat::FUEL, &[Value::Word("electric")]);
+
+pub const LIVE: Detail = choice(
+    "receptacle-live",
+    RECEPTACLE,
+    "Live",
+    "Is it always live and in reach in the room, or switched at the wall in place of a light, or part of something?",
+    &["always", "switched at the wall", "part of a light or machine", "in a cabinet"],
+    Some("always"),
+);
+
+pub const LIGHT_CONTROL: Detail = choice(
+    "light-control",
+    LIGHT,
+    "Controlled by",
+    "What turns the light on?",
+    &["a switch", "a switch and a sensor", "a sensor alone"],
+    Some("a switch"),
+);
+
+pub const DRYER_PROTECTION: Detail = yes_no(
+    "dryer-shock-protection",
+    DRYER,
+    "Dryer protected",
+    "Does a ground-fault circuit interrupter (GFCI) protect the outlet of the electric dryer?",
+    None,
+)
+.when(&super::heat::FUEL, &[Value::Word("electric")]);
+
+pub const BOX_SETBACK: Detail = length(
+    "box-setback",
+    BOXED,
+    "Box behind finish",
+    "How far does the front edge of the box lie behind the face of the finish?",
+    Bound { what: "setback of the box", least: Len::ZERO, most: Len::inches(12) },
+    Some(Value::Length(Len::ZERO)),
 );
 
 pub(super) const ALL: &[&Detail] = &[
@@ -179,5 +276,15 @@ pub(super) const ALL: &[&Detail] = &[
     &DIRECTORY,
     &PANEL_FLOOR,
     &DISCONNECT,
-    &SERVICE_RATING,
+    &OVER_HEATER,
+    &CIRCUIT_AMPS,
+    &CIRCUIT_SHARED,
+    &PUMP_PROTECTION,
+    &OWN_CIRCUIT,
+    &HEATER_WATTS,
+    &HEATER_BREAKER,
+    &LIVE,
+    &LIGHT_CONTROL,
+    &DRYER_PROTECTION,
+    &BOX_SETBACK,
 ];

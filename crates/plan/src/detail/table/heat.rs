@@ -430,6 +430,41 @@ pub const RADON_FAN: Detail = choice(
     Some("none"),
 );
 
+pub const CONDENSATE_CLEANED: Detail = yes_no(
+    "condensate-cleaned",
+    FURNACE,
+    "Condensate line opens",
+    "Can the condensate drain be cleared without cutting it?",
+    Some(Value::Yes),
+);
+
+pub const RADON_ABOVE_ROOF: Detail = length(
+    "radon-above-roof",
+    RADON,
+    "Radon pipe over roof",
+    "How far does the pipe end above the roof?",
+    up_to("height above the roof", 40),
+    inches(12),
+);
+
+pub const RADON_ABOVE_GROUND: Detail = length(
+    "radon-above-ground",
+    RADON,
+    "Radon pipe over ground",
+    "How high above the ground does the pipe end?",
+    up_to("height above the ground", 200),
+    inches(120),
+);
+
+pub const RADON_FROM_OPENING: Detail = length(
+    "radon-from-opening",
+    RADON,
+    "Radon pipe to opening",
+    "How far is the end of the pipe from a window or opening that is less than 2 ft below it?",
+    up_to("distance from an opening", 200),
+    inches(120),
+);
+
 pub(super) const ALL: &[&Detail] = &[
     &FUEL,
     &VENT,
@@ -477,4 +512,8 @@ pub(super) const ALL: &[&Detail] = &[
     &RADON_DIAMETER,
     &RADON_LABEL,
     &RADON_FAN,
+    &CONDENSATE_CLEANED,
+    &RADON_ABOVE_ROOF,
+    &RADON_ABOVE_GROUND,
+    &RADON_FROM_OPENING,
 ];

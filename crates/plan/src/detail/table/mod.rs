@@ -37,7 +37,7 @@ const fn yes_no(
     asks: &'static str,
     assumed: Option<Value>,
 ) -> Detail {
-    Detail { slug, of, word, asks, kind: Kind::YesNo, assumed }
+    Detail { slug, of, word, asks, kind: Kind::YesNo, assumed, when: None }
 }
 
 /// A detail that is one of several words.
@@ -53,7 +53,7 @@ const fn choice(
         Some(word) => Some(Value::Word(word)),
         None => None,
     };
-    Detail { slug, of, word, asks, kind: Kind::Choice(words), assumed }
+    Detail { slug, of, word, asks, kind: Kind::Choice(words), assumed, when: None }
 }
 
 /// A detail that is a length.
@@ -65,7 +65,7 @@ const fn length(
     bound: Bound,
     assumed: Option<Value>,
 ) -> Detail {
-    Detail { slug, of, word, asks, kind: Kind::Length(bound), assumed }
+    Detail { slug, of, word, asks, kind: Kind::Length(bound), assumed, when: None }
 }
 
 /// A detail that is a whole number in a unit.
@@ -81,7 +81,7 @@ const fn number(
         Some(n) => Some(Value::Number(n)),
         None => None,
     };
-    Detail { slug, of, word, asks, kind: Kind::Number(bound, unit), assumed }
+    Detail { slug, of, word, asks, kind: Kind::Number(bound, unit), assumed, when: None }
 }
 
 /// Whether an element is a service point of one of some kinds.

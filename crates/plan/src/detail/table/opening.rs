@@ -26,7 +26,8 @@ pub const RUNGS_APART: Detail = length(
     "How far apart are the rungs of the ladder, centre to centre?",
     Bound { what: "distance between rungs", least: Len::ZERO, most: Len::inches(60) },
     Some(Value::Length(Len::inches(12))),
-);
+)
+.when(&WELL_CLIMB, &[Value::Word("ladder")]);
 
 pub const LADDER_WIDTH: Detail = length(
     "ladder-width",
@@ -35,7 +36,8 @@ pub const LADDER_WIDTH: Detail = length(
     "How wide is the ladder inside its rails?",
     Bound { what: "width of the ladder", least: Len::ZERO, most: Len::inches(60) },
     Some(Value::Length(Len::inches(16))),
-);
+)
+.when(&WELL_CLIMB, &[Value::Word("ladder")]);
 
 pub const RUNGS_OFF_WALL: Detail = length(
     "rungs-off-wall",
@@ -44,7 +46,8 @@ pub const RUNGS_OFF_WALL: Detail = length(
     "How far do the rungs stand off the wall of the well?",
     Bound { what: "distance of the rungs from the wall", least: Len::ZERO, most: Len::inches(24) },
     Some(Value::Length(Len::inches(3))),
-);
+)
+.when(&WELL_CLIMB, &[Value::Word("ladder")]);
 
 pub const LADDER_FREE: Detail = yes_no(
     "ladder-free",
@@ -213,6 +216,113 @@ pub const HEADER: Detail = choice(
     None,
 );
 
+pub const WELL_CLIMB: Detail = choice(
+    "well-climb",
+    LADDER,
+    "Ladder or steps",
+    "What does one climb out of the well by?",
+    &["ladder", "steps"],
+    Some("ladder"),
+);
+
+pub const STEPS_WIDTH: Detail = length(
+    "steps-width",
+    LADDER,
+    "Width of steps",
+    "How wide are the steps of the well?",
+    Bound { what: "width of the steps", least: Len::ZERO, most: Len::inches(120) },
+    Some(Value::Length(Len::inches(16))),
+)
+.when(&WELL_CLIMB, &[Value::Word("steps")]);
+
+pub const STEPS_TREAD: Detail = length(
+    "steps-tread",
+    LADDER,
+    "Tread of steps",
+    "How deep is a step of the well?",
+    Bound { what: "depth of a step", least: Len::ZERO, most: Len::inches(60) },
+    Some(Value::Length(Len::inches(6))),
+)
+.when(&WELL_CLIMB, &[Value::Word("steps")]);
+
+pub const STEPS_RISER: Detail = length(
+    "steps-riser",
+    LADDER,
+    "Riser of steps",
+    "How high is the highest step of the well?",
+    Bound { what: "height of a step", least: Len::ZERO, most: Len::inches(60) },
+    Some(Value::Length(Len::inches(12))),
+)
+.when(&WELL_CLIMB, &[Value::Word("steps")]);
+
+pub const REPLACES: Detail = choice(
+    "replaces-window",
+    WINDOW,
+    "Replaces a window",
+    "Does it take the place of a window in the same frame or rough opening, of the same or a better kind, and is it \
+     the maker's largest standard size for it?",
+    &["no", "yes, the maker's largest", "yes, not the largest"],
+    Some("no"),
+);
+
+pub const OCCUPANCY: Detail = yes_no(
+    "change-of-occupancy",
+    WINDOW,
+    "Change of occupancy",
+    "Does the permit change what the building is used as? A new room in a house that stays a house is no such change.",
+    Some(Value::No),
+);
+
+pub const BULKHEAD: Detail = choice(
+    "bulkhead",
+    DOOR,
+    "Bulkhead outside",
+    "Does the door lead out below the ground, under hinged covers over a stair or a pit?",
+    &["none", "covers open from inside", "covers locked or stuck"],
+    Some("none"),
+);
+
+pub const BULKHEAD_WIDTH: Detail = length(
+    "bulkhead-width",
+    DOOR,
+    "Bulkhead, clear width",
+    "How wide is the bulkhead's opening with its covers fully open?",
+    Bound { what: "width of the bulkhead", least: Len::ZERO, most: Len::inches(240) },
+    None,
+)
+.when(&BULKHEAD, UNDER_COVERS);
+
+pub const BULKHEAD_LENGTH: Detail = length(
+    "bulkhead-length",
+    DOOR,
+    "Bulkhead, clear length",
+    "How long is the bulkhead's opening, out from the house, with its covers fully open?",
+    Bound { what: "length of the bulkhead", least: Len::ZERO, most: Len::inches(240) },
+    None,
+)
+.when(&BULKHEAD, UNDER_COVERS);
+
+const UNDER_COVERS: &[Value] =
+    &[Value::Word("covers open from inside"), Value::Word("covers locked or stuck")];
+
+pub const OUTSIDE_STAIR_LIGHT: Detail = choice(
+    "outside-stair-light",
+    DOOR,
+    "Light of outside stair",
+    "Does a stair go down to this door outside, and where is its light?",
+    &["no stair outside", "near the bottom", "at the top alone", "none"],
+    Some("no stair outside"),
+);
+
+pub const GLASS_AREA: Detail = number(
+    "glass-area",
+    WINDOW,
+    "Glass",
+    "How large is the glass of the window? Without it the frame counts.",
+    (CountBound { what: "area of the glass", least: 0, most: 50_000 }, "sq in"),
+    None,
+);
+
 pub(super) const ALL: &[&Detail] = &[
     &SAFETY_GLASS,
     &OPENABLE_AREA,
@@ -235,4 +345,15 @@ pub(super) const ALL: &[&Detail] = &[
     &PATH_WIDTH,
     &WELL_GUARD,
     &HEADER,
+    &WELL_CLIMB,
+    &STEPS_WIDTH,
+    &STEPS_TREAD,
+    &STEPS_RISER,
+    &REPLACES,
+    &OCCUPANCY,
+    &BULKHEAD,
+    &BULKHEAD_WIDTH,
+    &BULKHEAD_LENGTH,
+    &OUTSIDE_STAIR_LIGHT,
+    &GLASS_AREA,
 ];

@@ -27,4 +27,16 @@ pub const DUCT_MADE_OF: Detail = choice(
     Some("metal or flexible duct"),
 );
 
-pub(super) const ALL: &[&Detail] = &[&SOFFIT_FIREBLOCKED, &DUCT_MADE_OF];
+const PIPE: Subject =
+    Subject::Element(|body| matches!(body, Body::Overhead(o) if o.kind == OverheadKind::Pipe));
+
+pub const PIPE_CARRIES: Detail = choice(
+    "pipe-carries",
+    PIPE,
+    "Pipe for",
+    "What does the pipe carry?",
+    &["water, waste or gas", "fire sprinklers"],
+    Some("water, waste or gas"),
+);
+
+pub(super) const ALL: &[&Detail] = &[&SOFFIT_FIREBLOCKED, &DUCT_MADE_OF, &PIPE_CARRIES];

@@ -26,6 +26,23 @@ const TUB: Subject = Subject::Element(|body| match body {
     _ => false,
 });
 
+const WASHER: Subject = Subject::Element(|body| called(body, &["washer", "washing", "dishwasher"]));
+/// Fixtures whose supply has a stop: tubs and showers need none.
+const STOPPED: Subject =
+    Subject::Element(|body| called(body, &["toilet", "basin", "lavatory", "sink", "bidet"]));
+const SUMP: Subject = Subject::Element(|body| is_service(body, &[ServiceKind::Sump]));
+
+/// Whether one of some words is in the name of a furnishing.
+fn called(body: &Body, words: &[&str]) -> bool {
+    match body {
+        Body::Furnishing(f) => {
+            let name = f.name.to_lowercase();
+            name.split(' ').any(|part| words.contains(&part))
+        }
+        _ => false,
+    }
+}
+
 const fn up_to(what: &'static str, feet: i32) -> Bound {
     Bound { what, least: Len::ZERO, most: Len::feet_inches(feet, 0) }
 }
@@ -214,6 +231,47 @@ pub const WHIRLPOOL: Detail = choice(
     Some("no pump"),
 );
 
+pub const SLIP_JOINTS: Detail = choice(
+    "slip-joints",
+    TUB,
+    "Slip joints of trap",
+    "Has the trap slip joints, and how are they reached?",
+    &["none, or in sight", "panel of 12 in", "smaller panel", "closed in"],
+    Some("none, or in sight"),
+);
+
+pub const SUPPLY_STOP: Detail = yes_no(
+    "supply-stop",
+    STOPPED,
+    "Stop on its supply",
+    "Is there a stop valve on each water supply of it, here or at a labelled manifold?",
+    Some(Value::Yes),
+);
+
+pub const HAMMER: Detail = yes_no(
+    "hammer-arrestor",
+    WASHER,
+    "Water-hammer arrestor",
+    "Is there a water-hammer arrestor at its quick-closing valves?",
+    None,
+);
+
+pub const BOND_CLAMP: Detail = yes_no(
+    "bonding-clamp",
+    MAIN,
+    "Bonding in reach",
+    "Do the bonding clamp on a metal water pipe, and the jumper across the meter, stay where they can be reached?",
+    Some(Value::Yes),
+);
+
+pub const SUMP_CHECK: Detail = yes_no(
+    "sump-check-valve",
+    SUMP,
+    "Check valve",
+    "Is there a check valve on the pump's discharge?",
+    Some(Value::Yes),
+);
+
 pub(super) const ALL: &[&Detail] = &[
     &SEALED_LID,
     &PIT_DEPTH,
@@ -237,4 +295,9 @@ pub(super) const ALL: &[&Detail] = &[
     &BELOW_SEWER,
     &SHOWER_WAY,
     &WHIRLPOOL,
+    &SLIP_JOINTS,
+    &SUPPLY_STOP,
+    &HAMMER,
+    &BOND_CLAMP,
+    &SUMP_CHECK,
 ];

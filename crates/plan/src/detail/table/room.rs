@@ -1,7 +1,8 @@
 //! Details of rooms, stated at their tags.
 
-use super::{Subject, yes_no};
-use crate::detail::Detail;
+use super::{Subject, number, yes_no};
+use crate::bounds::CountBound;
+use crate::detail::{Detail, Value};
 use crate::element::Body;
 
 const ROOM: Subject = Subject::Element(|body| matches!(body, Body::RoomTag(_)));
@@ -30,4 +31,57 @@ pub const HEATED: Detail = yes_no(
     None,
 );
 
-pub(super) const ALL: &[&Detail] = &[&MECHANICAL_AIR, &LAMPS, &HEATED];
+pub const STORM_SHELTER: Detail = yes_no(
+    "storm-shelter",
+    ROOM,
+    "Storm shelter",
+    "Is the room a storm shelter, built and marked as one to ICC 500?",
+    Some(Value::No),
+);
+
+pub const SLEEPING_LOFT: Detail = yes_no(
+    "sleeping-loft",
+    ROOM,
+    "Sleeping loft",
+    "Does a loft to sleep in open to the room?",
+    Some(Value::No),
+);
+
+pub const SLOPED_CEILING: Detail = yes_no(
+    "sloped-ceiling",
+    ROOM,
+    "Sloped ceiling",
+    "Does the ceiling of the room slope?",
+    Some(Value::No),
+);
+
+pub const FLOOR_AT_HEIGHT: Detail = number(
+    "floor-at-height",
+    ROOM,
+    "Floor at full height",
+    "How much of the floor lies under the part of the slope that is as high as a level ceiling must be?",
+    (CountBound { what: "floor at full height", least: 0, most: 100_000 }, "sq ft"),
+    None,
+)
+.when(&SLOPED_CEILING, &[Value::Yes]);
+
+pub const FLOOR_OVER_FIVE: Detail = number(
+    "floor-over-five-feet",
+    ROOM,
+    "Floor over 5 ft",
+    "How much of the floor lies under a height of 5 ft or more?",
+    (CountBound { what: "floor under 5 ft or more", least: 0, most: 100_000 }, "sq ft"),
+    None,
+)
+.when(&SLOPED_CEILING, &[Value::Yes]);
+
+pub(super) const ALL: &[&Detail] = &[
+    &MECHANICAL_AIR,
+    &LAMPS,
+    &HEATED,
+    &STORM_SHELTER,
+    &SLEEPING_LOFT,
+    &SLOPED_CEILING,
+    &FLOOR_AT_HEIGHT,
+    &FLOOR_OVER_FIVE,
+];

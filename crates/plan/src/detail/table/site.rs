@@ -140,6 +140,100 @@ pub const LOT_BOTTOM: Detail = length(
     None,
 );
 
+pub const ADDITION: Detail = choice(
+    "addition",
+    OF,
+    "Addition",
+    "Is this basement part of an addition to the house, and is it reached from an old basement with an escape opening?",
+    &["no", "new basement", "new, old one has an opening"],
+    Some("no"),
+);
+
+pub const SLAB_HUMIDITY: Detail = number(
+    "slab-humidity",
+    OF,
+    "Humidity in the slab",
+    "What relative humidity did probes in the slab show, under a floor of wood or vinyl?",
+    (CountBound { what: "humidity in the slab", least: 0, most: 100 }, "%"),
+    None,
+);
+
+pub const SLAB_VAPOUR: Detail = number(
+    "slab-vapour",
+    OF,
+    "Vapour from the slab",
+    "What did the calcium chloride test show, in tenths of a pound on 1,000 sq ft in 24 h: 30 for 3.0?",
+    (CountBound { what: "vapour from the slab", least: 0, most: 1_000 }, "tenths lb"),
+    None,
+);
+
+pub const PLASTIC_TEST: Detail = choice(
+    "plastic-test",
+    OF,
+    "Plastic sheet test",
+    "Where was it wet after a sheet of plastic was taped to slab or wall for a day or two?",
+    &["not done", "dry", "wet on the room side", "wet on the concrete side"],
+    Some("not done"),
+);
+
+pub const AIR_HUMIDITY: Detail = number(
+    "air-humidity",
+    OF,
+    "Humidity of the air",
+    "What relative humidity has the basement's air in its dampest season?",
+    (CountBound { what: "humidity of the air", least: 0, most: 100 }, "%"),
+    None,
+);
+
+pub const SERVICE_RATING: Detail = number(
+    "service-rating",
+    OF,
+    "Service rating",
+    "What is the rating of the service disconnect of the house?",
+    (CountBound { what: "rating of the service", least: 15, most: 2_000 }, "A"),
+    None,
+);
+
+pub const SERVICE_REPLACED: Detail = yes_no(
+    "service-replaced",
+    OF,
+    "Service replaced",
+    "Is the electric service, or its equipment, replaced in this work?",
+    Some(Value::No),
+);
+
+pub const SURGE_DEVICE: Detail = yes_no(
+    "surge-device",
+    OF,
+    "Surge device",
+    "Does a surge-protective device protect the service?",
+    None,
+);
+
+pub const OUTDOOR_DISCONNECT: Detail = yes_no(
+    "outdoor-disconnect",
+    OF,
+    "Disconnect outdoors",
+    "Is there a disconnect outdoors, on the house or in sight of it, that can be reached at once?",
+    None,
+);
+
+pub const ALARMS_ELSEWHERE: Detail = yes_no(
+    "alarms-elsewhere",
+    OF,
+    "Alarms upstairs",
+    "Are the smoke and carbon monoxide alarms of the other storeys where a new house would have them?",
+    None,
+);
+
+pub const ABOVE_GRADE: Detail = yes_no(
+    "storey-above-grade",
+    OF,
+    "Storey above grade",
+    "Does the department count this level as a storey above grade, so that it is no basement, as with many walk-outs?",
+    Some(Value::No),
+);
+
 pub(super) const ALL: &[&Detail] = &[
     &RADON,
     &DAMP,
@@ -156,4 +250,15 @@ pub(super) const ALL: &[&Detail] = &[
     &LOT_RIGHT,
     &LOT_TOP,
     &LOT_BOTTOM,
+    &ADDITION,
+    &SLAB_HUMIDITY,
+    &SLAB_VAPOUR,
+    &PLASTIC_TEST,
+    &AIR_HUMIDITY,
+    &SERVICE_RATING,
+    &SERVICE_REPLACED,
+    &SURGE_DEVICE,
+    &OUTDOOR_DISCONNECT,
+    &ALARMS_ELSEWHERE,
+    &ABOVE_GRADE,
 ];

@@ -4,7 +4,7 @@ use measure::Len;
 
 use super::{Subject, choice, length, number, yes_no};
 use crate::bounds::{Bound, CountBound};
-use crate::detail::Detail;
+use crate::detail::{Detail, Value};
 use crate::element::Body;
 
 const SHELL: Subject = Subject::Element(|body| matches!(body, Body::Shell(_)));
@@ -125,6 +125,96 @@ pub const FLOATING_GAP: Detail = length(
     None,
 );
 
+pub const CABLE_DEPTH: Detail = length(
+    "cable-depth",
+    FRAMED,
+    "Cable behind face",
+    "How far behind the face of the framing is the nearest cable or hole for one that no steel plate covers?",
+    Bound { what: "depth of a cable", least: Len::ZERO, most: Len::inches(12) },
+    None,
+);
+
+pub const PIPE_DEPTH: Detail = length(
+    "pipe-depth",
+    FRAMED,
+    "Pipe behind face",
+    "How far behind the face of the framing is the nearest water or drain pipe that no plate covers, cast iron and \
+     steel left out?",
+    Bound { what: "depth of a pipe", least: Len::ZERO, most: Len::inches(12) },
+    Some(Value::Length(Len::sixty_fourths(80))),
+);
+
+pub const GAS_PIPE_DEPTH: Detail = length(
+    "gas-pipe-depth",
+    FRAMED,
+    "Gas pipe behind face",
+    "How far behind the edge of the framing is the nearest gas pipe, other than steel, that no plate covers?",
+    Bound { what: "depth of a gas pipe", least: Len::ZERO, most: Len::inches(12) },
+    Some(Value::Length(Len::sixty_fourths(96))),
+);
+
+pub const DRYER_DUCT_DEPTH: Detail = length(
+    "dryer-duct-depth",
+    FRAMED,
+    "Dryer duct behind face",
+    "How far behind the face of the framing is a dryer's duct that no plate covers?",
+    Bound { what: "depth of a dryer's duct", least: Len::ZERO, most: Len::inches(12) },
+    Some(Value::Length(Len::sixty_fourths(80))),
+);
+
+pub const FASTENERS: Detail = choice(
+    "fasteners",
+    FRAMED,
+    "Fasteners in plate",
+    "What are the nails, pins and screws in treated wood made of?",
+    &["hot-dip zinc or stainless", "rated for treated wood", "plain or bright steel"],
+    Some("hot-dip zinc or stainless"),
+)
+.when(&TREATED_PLATE, &[Value::Word("treated wood")]);
+
+pub const FINISH_FLAME: Detail = number(
+    "finish-flame",
+    FRAMED,
+    "Flame spread of finish",
+    "What flame spread index does the maker state for the finish on the wall?",
+    (CountBound { what: "flame spread index", least: 0, most: 1_000 }, ""),
+    Some(200),
+);
+
+pub const FINISH_SMOKE: Detail = number(
+    "finish-smoke",
+    FRAMED,
+    "Smoke of finish",
+    "What smoke-developed index does the maker state for the finish on the wall?",
+    (CountBound { what: "smoke-developed index", least: 0, most: 10_000 }, ""),
+    Some(450),
+);
+
+pub const FIREBLOCK_OF: Detail = choice(
+    "fireblock-of",
+    FURRING,
+    "Fireblocking of",
+    "What closes the space behind the studs?",
+    &[
+        "2x lumber, or two 1x lapped",
+        "board 1/2 in",
+        "wood panel 23/32 in",
+        "fibre batts, 16 in, held in place",
+        "foam, or loose fibre",
+    ],
+    Some("2x lumber, or two 1x lapped"),
+)
+.when(&FIREBLOCKED, &[Value::Yes]);
+
+pub const PIPE_IN_WALL: Detail = choice(
+    "pipe-in-wall",
+    FURRING,
+    "Water pipe in it",
+    "Does a water or drain pipe run in the furring, and on which side of the insulation?",
+    &["none", "on the warm side", "against the concrete"],
+    Some("none"),
+);
+
 pub(super) const ALL: &[&Detail] = &[
     &FOAM_R,
     &CAVITY_R,
@@ -138,4 +228,13 @@ pub(super) const ALL: &[&Detail] = &[
     &FOAM_COVER,
     &COLUMN_BASE,
     &FLOATING_GAP,
+    &CABLE_DEPTH,
+    &PIPE_DEPTH,
+    &GAS_PIPE_DEPTH,
+    &DRYER_DUCT_DEPTH,
+    &FASTENERS,
+    &FINISH_FLAME,
+    &FINISH_SMOKE,
+    &FIREBLOCK_OF,
+    &PIPE_IN_WALL,
 ];

@@ -30,6 +30,7 @@ mod panel_height;
 mod panel_no_bath;
 mod panel_no_clothes_closet;
 mod panel_no_stair;
+mod panel_open_door;
 mod panel_width;
 mod plumbing_device_access;
 mod radon_pipe_visible;
@@ -71,4 +72,5 @@ pub(super) const RULES: &[Rule] = &[
     floor_drain_access::RULE,
     sump_access::RULE,
     radon_pipe_visible::RULE,
+    panel_open_door::RULE,
 ];

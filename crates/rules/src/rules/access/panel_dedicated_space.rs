@@ -3,6 +3,7 @@
 use geometry::{Bounds, Ring, Shape, convex_overlap};
 use measure::Len;
 use plan::ElementId;
+use plan::detail::overhead::PIPE_CARRIES;
 use plan::element::{OverheadKind, ServicePoint};
 use space::SolidKind;
 
@@ -35,7 +36,7 @@ Cannot see
 Pipes that are not drawn, and what runs in a soffit: a soffit over the panel is one to verify.
 
 Exceptions
-Sprinkler piping. Above the column other systems may pass where the panel is protected from drips. Beams are structure.
+Piping of which it is stated that it is for fire sprinklers, 110.26(E)(1)(c). Above the column other systems may pass where the panel is protected from drips. Beams are structure.
 
 Remedies
 None is offered: moving a pipe or a duct is work for its own trade.
@@ -66,7 +67,7 @@ pub(super) fn foreign(
     let mut found: Vec<(ElementId, Len, bool)> = sheet
         .facts
         .overheads_near(bounds)
-        .filter(|o| o.kind != OverheadKind::Beam)
+        .filter(|o| o.kind != OverheadKind::Beam && !sprinkles(sheet, o.id))
         .filter(|o| o.clear + floor < top && o.hangs_over(&region))
         .map(|o| (o.id, o.clear + floor, o.kind == OverheadKind::Soffit))
         .collect();
@@ -80,6 +81,12 @@ pub(super) fn foreign(
             .map(|s| (s.element, s.bottom, false)),
     );
     found
+}
+
+/// Whether a pipe is stated to be one of fire sprinklers, which may serve the space.
+fn sprinkles(sheet: &Sheet<'_>, id: ElementId) -> bool {
+    let pipe = sheet.plan().get(id);
+    pipe.is_some_and(|pipe| sheet.ask(pipe, &PIPE_CARRIES).is(&["fire sprinklers"]))
 }
 
 fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
@@ -115,6 +122,8 @@ fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
 mod tests {
     use geometry::Facing;
     use plan::CeilingBuild;
+    use plan::detail::Value;
+    use plan::detail::overhead::PIPE_CARRIES;
     use plan::element::{OverheadKind, ServiceKind};
 
     use crate::testing::{Sample, at, inch};
@@ -153,6 +162,8 @@ mod tests {
     #[test]
     fn does_not_apply() {
         under(OverheadKind::Beam, 6.0, 84.0).expect_none(SLUG);
+        let sprinklers = Value::Word("fire sprinklers");
+        under(OverheadKind::Pipe, 6.0, 86.0).state(&PIPE_CARRIES, sprinklers).expect_none(SLUG);
     }
 
     /// services.md T7 AX5: pipe 14 in above the panel, lay-in tile below it.

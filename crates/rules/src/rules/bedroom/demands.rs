@@ -12,7 +12,7 @@ use crate::rules::electrical::devices::drawn;
 use crate::rules::headroom::{HeightLimit, ceiling_limit, projection_limit};
 use crate::rules::rooms::uses::habitable;
 use crate::rules::rooms::{area_limit, dimension_limit, least_dimension, least_hall_width};
-use crate::rules::way_out::{nearest, rests_on_sprinklers};
+use crate::rules::way_out::{may_do_without, nearest};
 use crate::{Citation, Limit, Quantity, Severity, Sheet};
 
 /// Whether a demand is met.
@@ -94,7 +94,7 @@ pub fn demands(sheet: &Sheet<'_>, room: RoomIndex, room_use: RoomUse) -> Vec<Dem
 
 fn own_escape(sheet: &Sheet<'_>, room: &Room) -> Demand {
     let (mut met, measured) = escape(sheet, Some(room.index));
-    if met == Met::No && rests_on_sprinklers(sheet) {
+    if met == Met::No && may_do_without(sheet, room) {
         met = Met::Unknown;
     }
     Demand::new("Escape opening of its own", met, sheet.book.cite("bedroom-escape"))

@@ -59,3 +59,11 @@ fn a_store_has_no_least_size_and_a_hall_has_a_width() {
     assert_eq!(met(&of(&sample, RoomUse::Den), "Floor area"), Some(Met::No));
     assert_eq!(met(&of(&sample, RoomUse::Bath), "Window of 3 sq ft"), Some(Met::Unknown));
 }
+
+#[test]
+fn a_storm_shelter_may_do_without_an_opening_of_its_own() {
+    use plan::detail::{Value, room::STORM_SHELTER};
+    let shelter = office().state(&STORM_SHELTER, Value::Yes);
+    let bedroom = of(&shelter, RoomUse::Bedroom);
+    assert_eq!(met(&bedroom, "Escape opening of its own"), Some(Met::Unknown));
+}

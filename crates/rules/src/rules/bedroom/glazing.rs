@@ -2,6 +2,8 @@
 
 use measure::{Area, Len};
 use plan::Edition;
+use plan::detail::Value;
+use plan::detail::opening::{GLASS_AREA, LEADS_TO};
 use plan::detail::room::{LAMPS, MECHANICAL_AIR};
 use plan::element::Window;
 use space::{Facts, Room};
@@ -15,18 +17,23 @@ pub(super) fn frames(facts: &Facts, room: &Room) -> Area {
     frames_of(facts, room, |_| true)
 }
 
-/// The frames of those that one looks for.
+/// The glass of those that one looks for, or their frames where it is not stated. A window that is stated to look into a
+/// garage, a porch or a crawl space gives no light of the outdoors.
 pub(crate) fn frames_of(facts: &Facts, room: &Room, wanted: impl Fn(&Window) -> bool) -> Area {
     facts
         .openings
         .iter()
         .filter(|o| o.outside && o.rooms().any(|r| r == room.index))
-        .filter_map(|o| match &facts.plan.get(o.id)?.body {
-            plan::Body::Opening(opening) => opening.window(),
+        .filter_map(|o| facts.plan.get(o.id))
+        .filter(|e| e.stated(&LEADS_TO) != Some(Value::Word("garage, porch or crawl space")))
+        .filter_map(|e| match &e.body {
+            plan::Body::Opening(opening) => Some((e, opening.window().filter(|w| wanted(w))?)),
             _ => None,
         })
-        .filter(|w| wanted(w))
-        .map(|w| Area::of_rect(w.frame_width.max(Len::ZERO), w.frame_height.max(Len::ZERO)))
+        .map(|(e, w)| match e.stated(&GLASS_AREA).and_then(Value::number) {
+            Some(inches) => Area::square_inch_hundredths(i128::from(inches) * 100),
+            None => Area::of_rect(w.frame_width.max(Len::ZERO), w.frame_height.max(Len::ZERO)),
+        })
         .sum()
 }
 

@@ -2,8 +2,14 @@
 
 mod appliance_room;
 mod basin_side;
+mod bonding_clamp;
+mod cable_depth;
 mod column_base;
 mod draftstop;
+mod dryer_duct_plates;
+mod finish_flame;
+mod finish_smoke;
+mod fireblock_material;
 mod fireblock_stated;
 mod fireblocking;
 mod fixture_front;
@@ -17,23 +23,32 @@ mod garage_bedroom_door;
 mod garage_board;
 mod garage_door;
 mod garage_ignition;
+mod gas_pipe_plates;
 mod glass;
 mod glass_by_door;
 mod glass_by_stair;
 mod glass_in_bath;
 mod glass_in_door;
+mod glass_in_guard;
 mod glass_low;
+mod hammer_arrestor;
 mod insulation_value;
 mod kraft_facing;
 mod penetrations;
+mod pipe_frost;
+mod pipe_plates;
 mod plates_on_slab;
 mod rim_foam;
 mod shower_door;
 mod shower_head;
 mod shower_size;
+mod slip_joints;
 mod soffit_fireblock;
 mod stair_handrail;
+mod sump_check_valve;
+mod supply_stop;
 mod toilet_side;
+mod treated_fasteners;
 mod under_stair;
 mod vapour_retarder_fibre;
 
@@ -73,4 +88,19 @@ pub(super) const RULES: &[Rule] = &[
     penetrations::RULE,
     shower_door::RULE,
     shower_head::RULE,
+    pipe_plates::RULE,
+    gas_pipe_plates::RULE,
+    dryer_duct_plates::RULE,
+    treated_fasteners::RULE,
+    finish_flame::RULE,
+    finish_smoke::RULE,
+    cable_depth::RULE,
+    fireblock_material::RULE,
+    pipe_frost::RULE,
+    glass_in_guard::RULE,
+    slip_joints::RULE,
+    supply_stop::RULE,
+    hammer_arrestor::RULE,
+    bonding_clamp::RULE,
+    sump_check_valve::RULE,
 ];

@@ -28,7 +28,7 @@ Cannot see
 The handrail's grip and its ends.
 
 Exceptions
-Flights of three risers or fewer.
+Flights of three risers or fewer. A stair under a bulkhead that isn't the way out.
 
 Remedies
 A handrail from the lowest to the highest riser, with its ends returned to the wall.
@@ -47,7 +47,10 @@ fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
     for element in sheet.plan().elements().iter().filter(|e| e.stands()) {
         let Body::Stair(stair) = &element.body else { continue };
         let handrail = sheet.ask(element, &HANDRAIL);
-        if stair.risers < limit.value || handrail.is(&["one side", "both sides"]) {
+        if !HANDRAIL.is_asked(&element.body, &element.details)
+            || stair.risers < limit.value
+            || handrail.is(&["one side", "both sides"])
+        {
             continue;
         }
         let title = format!("{} needs a handrail", capital(&called(sheet, element.id)));
@@ -122,6 +125,8 @@ mod tests {
 
     #[test]
     fn does_not_apply() {
+        use plan::detail::stair::STAIR_KIND;
+        flight(12).state(&STAIR_KIND, Value::Word("under a bulkhead")).expect_none(SLUG);
         Sample::room(200.0, 240.0).expect_none(SLUG);
     }
 }

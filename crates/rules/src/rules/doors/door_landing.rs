@@ -2,7 +2,7 @@
 
 use plan::Element;
 use plan::detail::Value;
-use plan::detail::opening::{EGRESS_DOOR, LANDING, STEP_DOWN};
+use plan::detail::opening::{BULKHEAD, EGRESS_DOOR, LANDING, STEP_DOWN};
 
 use crate::rules::stated::{Demand, fitting, is_new, judge, state_all};
 use crate::{Finding, Group, Quantity, Rule, Sheet};
@@ -30,7 +30,7 @@ Its width and slope, and which way the door swings over it.
 
 Exceptions
 At the egress door 7 3/4 in where the door does not swing over the landing: set the finding aside with that reason. Doors with two
-risers or fewer outside.
+risers or fewer outside. A door under a bulkhead that is not the required egress door (IRC R311.7.10.2).
 
 Remedies
 A landing as wide as the door and 36 in deep.
@@ -44,8 +44,14 @@ A landing as wide as the door and 36 in deep.
 };
 
 fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
+    // Under a bulkhead that is not the way out no landing is asked for.
+    let excused = |e: &Element| {
+        !sheet.ask(e, &BULKHEAD).is(&["none"]) && sheet.ask(e, &EGRESS_DOOR).yes() != Some(true)
+    };
     let outside = |e: &&Element| {
-        is_new(sheet, e) && sheet.facts.opening(e.id).is_some_and(|opening| opening.outside)
+        is_new(sheet, e)
+            && !excused(e)
+            && sheet.facts.opening(e.id).is_some_and(|opening| opening.outside)
     };
     let demand = |detail, fault, required| Demand {
         rule: RULE.slug,
@@ -119,6 +125,9 @@ mod tests {
     #[test]
     fn does_not_apply() {
         Sample::with_door().existing().expect_none(SLUG);
+        let under = || door(inch(24.0)).state(&BULKHEAD, Value::Word("covers open from inside"));
+        under().expect_none(SLUG);
+        assert_eq!(under().state(&EGRESS_DOOR, Value::Yes).findings(SLUG).len(), 1);
         Sample::room(144.0, 120.0).expect_none(SLUG);
     }
 }

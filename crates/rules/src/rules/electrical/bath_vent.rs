@@ -1,6 +1,10 @@
 //! A bath that nothing airs.
 
+use measure::Area;
+use plan::detail::opening::OPENABLE_AREA;
 use plan::element::{RoomUse, ServiceKind, Window, WindowOperation};
+
+use space::Room;
 
 use super::devices::{in_room, was_there};
 use crate::rules::bedroom::glazing::frames_of;
@@ -22,7 +26,8 @@ Source
 IRC R303.3 (2018, 2021), R325.2 (2024).
 
 How it is measured
-A window counts by its frame, where it opens and leads outdoors; a fan where it is drawn over the bath's floor. The glass
+A window counts by its glass, or where that is not stated by its frame, where it opens and leads outdoors; half of 3 sq ft
+must open, where it is stated how much does; a fan where it is drawn over the bath's floor. The glass
 is smaller than the frame, so a window that only just counts is worth a second look.
 
 Cannot see
@@ -47,10 +52,15 @@ fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
     for bath in baths.filter(|r| !was_there(sheet, r)) {
         let opens = |w: &Window| w.operation != WindowOperation::Fixed;
         let window = frames_of(sheet.facts, bath, opens);
-        if window >= limit.value || !in_room(sheet, ServiceKind::ExhaustFan, bath.index).is_empty()
-        {
+        let little = opens_too_little(sheet, bath, limit.value).filter(|_| window >= limit.value);
+        let large = window >= limit.value && little.is_none();
+        if large || !in_room(sheet, ServiceKind::ExhaustFan, bath.index).is_empty() {
             continue;
         }
+        let (measured, required) = match little {
+            Some(open) => (open, half(limit.value)),
+            None => (window, limit.value),
+        };
         let title = format!(
             "{} has no fan and no window that is large enough",
             capital(&room_called(bath))
@@ -64,11 +74,32 @@ fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
                 Phrase::text(title),
                 WHY,
             )
-            .figures(Quantity::Area(window), Quantity::Area(limit.value))
+            .figures(Quantity::Area(measured), Quantity::Area(required))
             .assuming("the exhaust fan is not drawn")
             .at(Place::Point(bath.label_at)),
         );
     }
+}
+
+/// What is stated to open of the windows, where that is less than half of the least window. One of which it is not stated is
+/// taken to open far enough.
+fn opens_too_little(sheet: &Sheet<'_>, bath: &Room, least: Area) -> Option<Area> {
+    let windows: Vec<Option<u32>> = sheet
+        .facts
+        .openings
+        .iter()
+        .filter(|o| o.outside && o.rooms().any(|r| r == bath.index))
+        .filter_map(|o| sheet.plan().get(o.id))
+        .filter(|e| OPENABLE_AREA.fits(&e.body))
+        .map(|e| sheet.ask(e, &OPENABLE_AREA).number())
+        .collect();
+    let stated = windows.into_iter().sum::<Option<u32>>()?;
+    let open = Area::square_inch_hundredths(i128::from(stated) * 100);
+    (open < half(least)).then_some(open)
+}
+
+fn half(area: Area) -> Area {
+    Area::from_square_units(area.square_units() / 2)
 }
 
 #[cfg(test)]
@@ -94,6 +125,17 @@ mod tests {
     #[test]
     fn clear_pass() {
         bath().service(ServiceKind::ExhaustFan, at(48.0, 30.0), Facing::NORTH).expect_none(SLUG);
+    }
+
+    #[test]
+    fn half_of_it_opens() {
+        use plan::detail::Value;
+        let opens = |inches: u32| {
+            framed(Len::inches(24), Len::inches(24)).state(&OPENABLE_AREA, Value::Number(inches))
+        };
+        // 1.5 sq ft are 216 sq in.
+        opens(216).expect_none(SLUG);
+        opens(215).expect(SLUG, &["verify, measured 1.4 sq ft, required 1.5 sq ft"]);
     }
 
     #[test]

@@ -2,6 +2,7 @@
 
 use geometry::Pt;
 use measure::Len;
+use plan::detail::electrical::LIVE;
 use plan::element::{Mount, ServiceKind, ServicePoint};
 use plan::{Element, State};
 use space::{Room, RoomIndex};
@@ -45,6 +46,16 @@ pub(crate) fn in_room<'a>(
     room: RoomIndex,
 ) -> Vec<(&'a Element, &'a ServicePoint)> {
     of_kind(sheet, kind).filter(|(_, s)| room_of(sheet, s) == Some(room)).collect()
+}
+
+/// The receptacles of a room that are always live and in reach: others don't count to those that a room must have.
+pub(crate) fn live_in_room<'a>(
+    sheet: &Sheet<'a>,
+    room: RoomIndex,
+) -> Vec<(&'a Element, &'a ServicePoint)> {
+    let mut found = in_room(sheet, ServiceKind::Receptacle, room);
+    found.retain(|(e, _)| sheet.ask(e, &LIVE).is(&["always"]));
+    found
 }
 
 /// Whether a device of a kind is in a room or hall on the other side of one of the room's doors.

@@ -6,33 +6,46 @@ mod alarm_near_cooker;
 mod alarm_near_register;
 mod alarm_power;
 mod alarm_tall_room;
+mod alarms_elsewhere;
 mod alarms_interconnected;
 mod appliance_disconnect;
 mod appliance_light;
 mod appliance_receptacle;
 mod arc_protection;
 mod bath_vent;
+mod box_setback;
 mod closet_light;
 mod co_alarm;
 pub(crate) mod devices;
+mod dryer_shock_protection;
+mod furnace_circuit;
+mod heater_circuit;
 mod near_thing;
+mod outdoor_disconnect;
+mod outside_stair_light;
 mod panel_directory;
 mod panel_floor;
 mod panel_light;
+mod pump_shock_protection;
 mod receptacle_basin;
 mod receptacle_bath;
+mod receptacle_circuit;
 mod receptacle_hall;
+mod receptacle_over_heater;
 mod receptacle_portion;
 mod receptacle_spacing;
 mod receptacle_washer;
 mod recessed_light;
 mod room_light;
 mod room_switch;
+mod service;
+mod service_rating;
 mod shock_protection;
 mod shock_protection_reach;
 mod stair_light;
 mod stair_switches;
 mod storey_alarm;
+mod surge_device;
 mod switch_behind_leaf;
 mod switch_neutral;
 mod tamper_resistant;
@@ -73,4 +86,16 @@ pub(super) const RULES: &[Rule] = &[
     receptacle_basin::RULE,
     alarm_near_cooker::RULE,
     alarm_near_register::RULE,
+    receptacle_over_heater::RULE,
+    furnace_circuit::RULE,
+    pump_shock_protection::RULE,
+    receptacle_circuit::RULE,
+    heater_circuit::RULE,
+    surge_device::RULE,
+    outdoor_disconnect::RULE,
+    service_rating::RULE,
+    outside_stair_light::RULE,
+    box_setback::RULE,
+    dryer_shock_protection::RULE,
+    alarms_elsewhere::RULE,
 ];

@@ -1,5 +1,6 @@
 //! A panel in a room without a light.
 
+use plan::detail::electrical::LIGHT_CONTROL;
 use plan::element::ServiceKind;
 
 use super::devices::{drawn, in_room, room_of};
@@ -24,8 +25,7 @@ How it is measured
 A light in the room in front of the panel. Checked once the plan shows a light.
 
 Cannot see
-A light of the next room that reaches the panel, which counts: so the finding is to be verified. What controls the
-light.
+A light of the next room that reaches the panel, which counts: so the finding is to be verified.
 
 Exceptions
 An adjacent light source counts.
@@ -46,9 +46,12 @@ fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
     }
     for (element, panel) in sheet.services().filter(|(_, s)| s.kind == ServiceKind::Panel) {
         let Some(room) = room_of(sheet, panel) else { continue };
-        if !in_room(sheet, ServiceKind::Light, room).is_empty() {
+        let lights = in_room(sheet, ServiceKind::Light, room);
+        let alone = |e: &plan::Element| sheet.ask(e, &LIGHT_CONTROL).is(&["a sensor alone"]);
+        if lights.iter().any(|(e, _)| !alone(e)) {
             continue;
         }
+        let measured = if lights.is_empty() { "none" } else { "by a sensor alone" };
         let title = format!("{} has no light before it", capital(&called(sheet, element.id)));
         out.push(
             Finding::new(
@@ -59,7 +62,7 @@ fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
                 Phrase::text(title),
                 WHY,
             )
-            .figures(Quantity::Words("none".to_owned()), Quantity::Words("one".to_owned()))
+            .figures(Quantity::Words(measured.to_owned()), Quantity::Words("one".to_owned()))
             .assuming("no light of the next room reaches it")
             .at(Place::Point(panel.placed().front())),
         );
@@ -88,6 +91,15 @@ mod tests {
     #[test]
     fn clear_pass() {
         lit_at(180.0).expect_none(SLUG);
+    }
+
+    #[test]
+    fn a_light_on_a_sensor_alone_does_not_count() {
+        use plan::detail::Value;
+        let controlled = |by: &'static str| lit_at(180.0).state(&LIGHT_CONTROL, Value::Word(by));
+        controlled("a switch and a sensor").expect_none(SLUG);
+        let sensor = controlled("a sensor alone");
+        sensor.expect(SLUG, &["verify, measured by a sensor alone, required one"]);
     }
 
     #[test]

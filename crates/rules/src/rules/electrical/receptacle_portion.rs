@@ -1,8 +1,9 @@
 //! An unfinished portion or a laundry without a receptacle.
 
+use plan::detail::electrical::SERVES;
 use plan::element::{RoomUse, ServiceKind};
 
-use super::devices::{drawn, in_room, none_in_room};
+use super::devices::{drawn, live_in_room, none_in_room};
 use crate::{Finding, Group, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
@@ -24,8 +25,8 @@ How it is measured
 By rooms: unfinished, mechanical and laundry. Rooms are checked once the plan shows a receptacle.
 
 Cannot see
-Which receptacle is for specific equipment or a security system alone; the circuit of a laundry's receptacle and
-its distance from the washer.
+The receptacles that are not drawn. What is stated of one, that it is for one machine, for an alarm or not always live, is
+taken as stated.
 
 Exceptions
 None in the text.
@@ -46,7 +47,12 @@ fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
     }
     let portion = |u| matches!(u, RoomUse::Unfinished | RoomUse::Mechanical | RoomUse::Laundry);
     for room in sheet.facts.rooms.iter().filter(|r| r.tag.is_some() && portion(r.room_use)) {
-        if !in_room(sheet, ServiceKind::Receptacle, room.index).is_empty() {
+        // In a laundry that of the machine is the one that is asked for.
+        let counts = |e: &plan::Element| match room.room_use {
+            RoomUse::Laundry => !sheet.ask(e, &SERVES).is(&["a fire or burglar alarm"]),
+            _ => sheet.ask(e, &SERVES).is(&["general use"]),
+        };
+        if live_in_room(sheet, room.index).iter().any(|(e, _)| counts(e)) {
             continue;
         }
         out.push(none_in_room(
@@ -102,6 +108,20 @@ mod tests {
             |facing, x: f64| west.clone().service(ServiceKind::Receptacle, at(x, 60.0), facing);
         on(Facing::EAST, 124.5).expect_none(SLUG);
         on(Facing::WEST, 120.0).expect(SLUG, &[MISSING]);
+    }
+
+    #[test]
+    fn one_for_a_single_machine_does_not_count_but_in_a_laundry() {
+        use plan::detail::Value;
+        let east = |room_use, serves: &'static str| {
+            two(room_use)
+                .service(ServiceKind::Receptacle, at(180.0, 0.0), Facing::NORTH)
+                .state(&SERVES, Value::Word(serves))
+        };
+        east(RoomUse::Unfinished, "general use").expect_none(SLUG);
+        east(RoomUse::Unfinished, "one machine that stays").expect(SLUG, &[MISSING]);
+        east(RoomUse::Laundry, "one machine that stays").expect_none(SLUG);
+        east(RoomUse::Laundry, "a fire or burglar alarm").expect(SLUG, &[MISSING]);
     }
 
     #[test]

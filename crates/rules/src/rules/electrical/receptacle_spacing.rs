@@ -5,7 +5,7 @@ use measure::Len;
 use plan::element::{ServiceKind, ServicePoint};
 use space::{Room, WallSpace, wall_spaces};
 
-use super::devices::{drawn, in_room, middle, was_there};
+use super::devices::{drawn, live_in_room, middle, was_there};
 use crate::rules::rooms::uses::habitable;
 use crate::rules::rooms::words::{capital, room_called, room_elements};
 use crate::{Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
@@ -62,10 +62,8 @@ fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
     }
     let rooms = sheet.facts.rooms.iter().filter(|r| r.tag.is_some() && habitable(r.room_use));
     for room in rooms.filter(|r| !was_there(sheet, r)) {
-        let receptacles: Vec<&ServicePoint> = in_room(sheet, ServiceKind::Receptacle, room.index)
-            .into_iter()
-            .map(|(_, s)| s)
-            .collect();
+        let receptacles: Vec<&ServicePoint> =
+            live_in_room(sheet, room.index).into_iter().map(|(_, s)| s).collect();
         let limit = sheet.book.len("receptacle-reach");
         let mut faults: Vec<Worst> = wall_spaces(sheet.facts, room)
             .iter()
@@ -235,5 +233,21 @@ mod tests {
             .tag(at(180.0, 60.0), "Store", RoomUse::Storage)
             .service(ServiceKind::Receptacle, at(180.0, 0.0), Facing::NORTH);
         two.expect(SLUG, &["verify, measured a wall space without a receptacle, required 72\""]);
+    }
+
+    #[test]
+    fn one_that_is_switched_or_in_a_cabinet_does_not_count() {
+        use plan::detail::{Value, electrical::LIVE};
+        let second = |live: &'static str| {
+            Sample::room(72.0, 72.0)
+                .tag(at(36.0, 36.0), "Den", RoomUse::Den)
+                .service(ServiceKind::Receptacle, at(36.0, 72.0), Facing::SOUTH)
+                .service(ServiceKind::Receptacle, at(36.0, 0.0), Facing::NORTH)
+                .state(&LIVE, Value::Word(live))
+        };
+        second("always").expect_none(SLUG);
+        for other in ["switched at the wall", "part of a light or machine", "in a cabinet"] {
+            assert_eq!(second(other).findings(SLUG).len(), 1, "{other}");
+        }
     }
 }

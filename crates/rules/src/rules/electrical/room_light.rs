@@ -1,5 +1,6 @@
 //! A room without a light.
 
+use plan::detail::electrical::LIVE;
 use plan::element::{RoomUse, ServiceKind};
 
 use super::devices::{drawn, in_room, none_in_room, was_there};
@@ -25,8 +26,8 @@ A light whose middle lies over the room's floor, or that hangs on its wall. Room
 a light.
 
 Cannot see
-A receptacle that is switched in place of a light, which is why a habitable room other than a kitchen is marked
-to verify; what the switch controls.
+Which light a switch controls. A receptacle counts in place of a light once it is stated that it is switched at the wall;
+until then a habitable room other than a kitchen is marked to verify.
 
 Exceptions
 In habitable rooms other than kitchens a switched receptacle stands in for the light. Rooms that were there before
@@ -59,6 +60,12 @@ fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
         let finding =
             none_in_room(room, (RULE.slug, sheet.book.cite("room-light")), "has no light", WHY);
         let by_receptacle = habitable(room.room_use) && room.room_use != RoomUse::Kitchen;
+        let switched = in_room(sheet, ServiceKind::Receptacle, room.index)
+            .iter()
+            .any(|(e, _)| sheet.ask(e, &LIVE).is(&["switched at the wall"]));
+        if by_receptacle && switched {
+            continue;
+        }
         out.push(match by_receptacle {
             true => finding.assuming("no receptacle of the room is switched in place of a light"),
             false => finding,
@@ -90,6 +97,19 @@ mod tests {
         two(RoomUse::Bath)
             .service(ServiceKind::Light, at(180.0, 60.0), Facing::NORTH)
             .expect_none(SLUG);
+    }
+
+    #[test]
+    fn a_switched_receptacle_stands_in_but_in_a_kitchen_or_bath() {
+        use plan::detail::Value;
+        let switched = |room_use| {
+            two(room_use)
+                .service(ServiceKind::Receptacle, at(180.0, 0.0), Facing::NORTH)
+                .state(&LIVE, Value::Word("switched at the wall"))
+        };
+        switched(RoomUse::Den).expect_none(SLUG);
+        assert_eq!(switched(RoomUse::Kitchen).findings(SLUG).len(), 1);
+        assert_eq!(switched(RoomUse::Bath).findings(SLUG).len(), 1);
     }
 
     #[test]

@@ -1,10 +1,13 @@
 //! Whether the space is fit to be finished, by what is stated of the house. Findings here are advice: what they name
 //! is not the building code's, but comes before everything else.
 
+mod air_humidity;
 mod damp_basement;
 mod floating_wall;
 mod old_house;
+mod plastic_test;
 mod radon_level;
+mod slab_moisture;
 mod wall_cracks;
 
 use crate::{Citation, Finding, Phrase, Place, Quantity, Rule, Severity, Sheet};
@@ -15,6 +18,9 @@ pub(super) const RULES: &[Rule] = &[
     wall_cracks::RULE,
     old_house::RULE,
     floating_wall::RULE,
+    slab_moisture::RULE,
+    air_humidity::RULE,
+    plastic_test::RULE,
 ];
 
 /// Advice about the whole basement, painted at its first room.

@@ -14,6 +14,7 @@ mod cleanout_spacing;
 mod combustion_openings;
 mod combustion_volume;
 mod condensate;
+mod condensate_cleaned;
 mod condensate_pump;
 mod dryer_closet_air;
 mod dryer_duct_build;
@@ -29,10 +30,12 @@ mod floor_drain_trap;
 mod gas_connector;
 mod gas_valve_label;
 mod house;
+mod kitchen_fan_rate;
 mod label_clearance;
 mod main_valve;
 mod pit;
 mod propane_basement;
+mod radon_end;
 mod radon_fan_place;
 mod radon_pipe_size;
 mod relief_pipe;
@@ -89,4 +92,7 @@ pub(super) const RULES: &[Rule] = &[
     label_clearance::RULE,
     water_pressure::RULE,
     whirlpool_panel::RULE,
+    condensate_cleaned::RULE,
+    radon_end::RULE,
+    kitchen_fan_rate::RULE,
 ];

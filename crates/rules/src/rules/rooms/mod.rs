@@ -1,5 +1,7 @@
 //! Rooms: area, least dimension, hall width, and tags that find no room.
 
+mod ceiling_slope;
+mod closet_depth;
 mod core;
 mod furniture_space;
 mod hall_width;
@@ -31,4 +33,6 @@ pub(super) const RULES: &[Rule] = &[
     room_heat::RULE,
     private_way::RULE,
     furniture_space::RULE,
+    closet_depth::RULE,
+    ceiling_slope::RULE,
 ];

@@ -1,7 +1,10 @@
 //! Stairs: the flight down to the basement and the floor at its foot.
 
+mod bulkhead_stair;
 mod guard_missing;
 mod guard_openings;
+mod riser_lean;
+mod spiral_walkline;
 mod stair_between_rails;
 mod stair_flight_rise;
 mod stair_head_landing;
@@ -16,19 +19,24 @@ mod stair_rail_height;
 mod stair_rail_projection;
 mod stair_riser;
 mod stair_riser_difference;
+mod stair_slope;
 mod stair_tread;
 mod stair_tread_difference;
 mod stair_width;
+mod stair_winder;
 mod stringer_fireblock;
+mod tread_light;
 mod way_down;
+mod way_through_garage;
 
 use geometry::Placed;
 use measure::Len;
+use plan::detail::stair::STAIR_KIND;
 use plan::element::Stair;
 use plan::{Body, Element, ElementId, House, State};
 
 use crate::rules::rooms::words::{called, capital};
-use crate::{Citation, Finding, Phrase, Place, Rule, Severity, Sheet};
+use crate::{Citation, Finding, Limit, Phrase, Place, Rule, Severity, Sheet};
 
 pub(super) const RULES: &[Rule] = &[
     stair_width::RULE,
@@ -52,14 +60,46 @@ pub(super) const RULES: &[Rule] = &[
     stair_head_landing::RULE,
     stair_between_rails::RULE,
     way_down::RULE,
+    bulkhead_stair::RULE,
+    stair_winder::RULE,
+    spiral_walkline::RULE,
+    stair_slope::RULE,
+    riser_lean::RULE,
+    tread_light::RULE,
+    way_through_garage::RULE,
 ];
 
-/// The standing stairs, in the order of their ids.
-fn stairs<'a>(sheet: &Sheet<'a>) -> impl Iterator<Item = (&'a Element, &'a Stair)> + use<'a> {
+/// The standing stairs, in the order of their ids; one under a bulkhead is left out as far as it is excused.
+fn stairs<'s, 'a>(
+    sheet: &'s Sheet<'a>,
+) -> impl Iterator<Item = (&'a Element, &'a Stair)> + use<'s, 'a> {
+    all_stairs(sheet).filter(|(e, stair)| {
+        !is_kind(sheet, e, "under a bulkhead")
+            || stair.rise * stair.risers.cast_signed() > sheet.book.length("bulkhead-stair")
+    })
+}
+
+/// Every standing stair, in the order of their ids.
+fn all_stairs<'a>(sheet: &Sheet<'a>) -> impl Iterator<Item = (&'a Element, &'a Stair)> + use<'a> {
     sheet.plan().elements().iter().filter(|e| e.stands()).filter_map(|e| match &e.body {
         Body::Stair(stair) => Some((e, stair)),
         _ => None,
     })
+}
+
+/// Whether a stair is stated to be of a kind.
+fn is_kind(sheet: &Sheet<'_>, stair: &Element, kind: &str) -> bool {
+    sheet.ask(stair, &STAIR_KIND).is(&[kind])
+}
+
+/// The limit of a straight flight, or that of a spiral stair.
+fn limit_of(
+    sheet: &Sheet<'_>,
+    stair: &Element,
+    straight: &'static str,
+    spiral: &'static str,
+) -> Limit<Len> {
+    sheet.book.len(if is_kind(sheet, stair, "spiral") { spiral } else { straight })
 }
 
 /// A finding about a flight; `fault` ends the title: `is too narrow`. A flight that was there before the work

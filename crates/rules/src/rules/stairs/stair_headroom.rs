@@ -5,7 +5,7 @@ use plan::ElementId;
 use plan::element::Stair;
 use space::intrusions;
 
-use super::{flight_finding, foot_finding, landing, stairs};
+use super::{flight_finding, foot_finding, landing, limit_of, stairs};
 use crate::{Finding, Group, Place, Quantity, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
@@ -14,13 +14,13 @@ pub(crate) const RULE: Rule = Rule {
     title: "Headroom of the stair",
     page: "\
 What
-Over the line of the nosings, and over the floor at the foot, there are at least 6 ft 8 in of headroom.
+Over the line of the nosings, and over the floor at the foot, there are at least 6 ft 8 in of headroom. A spiral stair has at least 6 ft 6 in.
 
 Why
 On the way down the head comes to the edge of the floor opening, or to a duct, before the eye does.
 
 Source
-IRC R311.7.2 (2018, 2021), R318.7.2 (2024).
+IRC R311.7.2 (2018, 2021), R318.7.2 (2024); spiral stairs: R311.7.10.1 (2018, 2021), R318.7.11.1 (2024).
 
 How it is measured
 The least headroom that is entered for the flight, and the clear height under what hangs over the floor before the
@@ -31,12 +31,12 @@ Overheads over the flight itself: measure the least headroom from the sloped lin
 
 Exceptions
 The edge of the floor opening may reach 4 3/4 in over the side of the flight. A stair that was there before the work is
-marked to verify; something new that hangs over its foot is not. Spiral stairs.
+marked to verify; something new that hangs over its foot is not.
 
 Remedies
 Move the duct, or lengthen the floor opening: cutting joists takes an engineer.
 ",
-    cites: &["stair-headroom", "stair-landing"],
+    cites: &["stair-headroom", "spiral-headroom", "stair-landing"],
     check,
     remedies: None,
 };
@@ -45,7 +45,7 @@ const WHY: &str = "On the way down the head strikes before the eye sees it.";
 
 fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
     for (element, stair) in stairs(sheet) {
-        let limit = sheet.book.len("stair-headroom");
+        let limit = limit_of(sheet, element, "stair-headroom", "spiral-headroom");
         let figures = |measured: Len| (Quantity::Len(measured), Quantity::Len(limit.value));
         if stair.headroom < limit.value {
             let citation = limit.citation.clone();
@@ -146,5 +146,39 @@ mod tests {
         low.expect(SLUG, &["verify, measured 76\", required 80\""]);
         let duct = ducted(10.0, 79.5).existing();
         duct.expect(SLUG, &["verify, measured 79 1/2\", required 80\""]);
+    }
+
+    #[test]
+    fn a_spiral_stair_has_a_limit_of_its_own() {
+        use plan::detail::{Value, stair::STAIR_KIND};
+        for edition in Edition::ALL {
+            let spiral = |len: Len| {
+                let stair = flight(|s| s.headroom = len).edition(edition);
+                stair.state(&STAIR_KIND, Value::Word("spiral"))
+            };
+            spiral(inch(78.0)).expect_none(SLUG);
+            assert_eq!(spiral(inch(78.0) - Len::UNIT).findings(SLUG).len(), 1);
+        }
+    }
+
+    #[test]
+    fn a_stair_under_a_bulkhead_is_excused() {
+        use plan::detail::{Value, stair::STAIR_KIND};
+        let bad = || flight(|s| s.headroom = inch(72.0));
+        assert_eq!(bad().findings(SLUG).len(), 1);
+        let low = |stair: Sample| {
+            stair.tune(|e| match &mut e.body {
+                plan::Body::Stair(stair) => stair.risers = 5,
+                other => panic!("{}", other.word()),
+            })
+        };
+        low(bad()).state(&STAIR_KIND, Value::Word("under a bulkhead")).expect_none(SLUG);
+        // Higher than 8 ft it is a stair like any other.
+        let high = bad().tune(|e| match &mut e.body {
+            plan::Body::Stair(stair) => stair.risers = 16,
+            other => panic!("{}", other.word()),
+        });
+        let high = high.state(&STAIR_KIND, Value::Word("under a bulkhead"));
+        assert_eq!(high.findings(SLUG).len(), 1);
     }
 }

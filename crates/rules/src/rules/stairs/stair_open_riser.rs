@@ -27,7 +27,7 @@ Cannot see
 Which of the risers are open.
 
 Exceptions
-Risers no more than 30 in above the floor: a flight that rises no more than that is let be.
+Risers no more than 30 in above the floor: a flight that rises no more than that is let be. Spiral stairs.
 
 Remedies
 Close the risers, or set a bar across.

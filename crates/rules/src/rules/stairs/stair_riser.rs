@@ -1,6 +1,6 @@
 //! Risers that are too high.
 
-use super::{flight_finding, stairs};
+use super::{flight_finding, limit_of, stairs};
 use crate::{Finding, Group, Quantity, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
@@ -9,13 +9,13 @@ pub(crate) const RULE: Rule = Rule {
     title: "Height of the risers",
     page: "\
 What
-A riser is at most 7 3/4 in high.
+A riser is at most 7 3/4 in high. Of a spiral stair it is at most 9 1/2 in high.
 
 Why
 High risers tire and trip.
 
 Source
-IRC R311.7.5.1 (2018, 2021), R318.7.5.1 (2024).
+IRC R311.7.5.1 (2018, 2021), R318.7.5.1 (2024); spiral stairs: R311.7.10.1 (2018, 2021), R318.7.11.1 (2024).
 
 How it is measured
 The height of one riser that is entered.
@@ -25,13 +25,13 @@ Whether all risers are alike: the highest and the lowest of a flight may differ 
 the foot or the head changes one riser and breaks a stair that was right.
 
 Exceptions
-A stair that was there before the work is marked to verify. Spiral stairs are smaller; a bulkhead stair that isn't
-the required way out is excused.
+A stair that was there before the work is marked to verify. A stair under a
+bulkhead that isn't the way out is excused (bulkhead-stair).
 
 Remedies
 Build the flight anew.
 ",
-    cites: &["stair-riser"],
+    cites: &["stair-riser", "spiral-riser"],
     check,
     remedies: None,
 };
@@ -40,7 +40,7 @@ const WHY: &str = "A riser this high tires and trips.";
 
 fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
     for (element, stair) in stairs(sheet) {
-        let limit = sheet.book.len("stair-riser");
+        let limit = limit_of(sheet, element, "stair-riser", "spiral-riser");
         if stair.rise > limit.value {
             let finding = flight_finding(
                 sheet,
@@ -122,5 +122,39 @@ mod tests {
         sample.expect(SLUG, &["verify, measured 8 1/4\", required 7 3/4\""]);
         let new = sample.new_house();
         new.expect(SLUG, &["correction, measured 8 1/4\", required 7 3/4\""]);
+    }
+
+    #[test]
+    fn a_spiral_stair_has_a_limit_of_its_own() {
+        use plan::detail::{Value, stair::STAIR_KIND};
+        for edition in Edition::ALL {
+            let spiral = |len: Len| {
+                let stair = flight(|s| s.rise = len).edition(edition);
+                stair.state(&STAIR_KIND, Value::Word("spiral"))
+            };
+            spiral(inch(9.5)).expect_none(SLUG);
+            assert_eq!(spiral(inch(9.5) + Len::UNIT).findings(SLUG).len(), 1);
+        }
+    }
+
+    #[test]
+    fn a_stair_under_a_bulkhead_is_excused() {
+        use plan::detail::{Value, stair::STAIR_KIND};
+        let bad = || flight(|s| s.rise = inch(10.0));
+        assert_eq!(bad().findings(SLUG).len(), 1);
+        let low = |stair: Sample| {
+            stair.tune(|e| match &mut e.body {
+                plan::Body::Stair(stair) => stair.risers = 5,
+                other => panic!("{}", other.word()),
+            })
+        };
+        low(bad()).state(&STAIR_KIND, Value::Word("under a bulkhead")).expect_none(SLUG);
+        // Higher than 8 ft it is a stair like any other.
+        let high = bad().tune(|e| match &mut e.body {
+            plan::Body::Stair(stair) => stair.risers = 16,
+            other => panic!("{}", other.word()),
+        });
+        let high = high.state(&STAIR_KIND, Value::Word("under a bulkhead"));
+        assert_eq!(high.findings(SLUG).len(), 1);
     }
 }

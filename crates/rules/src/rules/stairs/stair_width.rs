@@ -1,6 +1,6 @@
 //! A flight that is too narrow.
 
-use super::{flight_finding, stairs};
+use super::{flight_finding, limit_of, stairs};
 use crate::{Finding, Group, Quantity, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
@@ -9,13 +9,13 @@ pub(crate) const RULE: Rule = Rule {
     title: "Width of the stair",
     page: "\
 What
-A stair is at least 36 in wide above the handrail.
+A stair is at least 36 in wide above the handrail. A spiral stair is at least 26 in wide, clear.
 
 Why
 People meet on it, and carry furniture and stretchers.
 
 Source
-IRC R311.7.1 (2018, 2021), R318.7.1 (2024).
+IRC R311.7.1 (2018, 2021), R318.7.1 (2024); spiral stairs: R311.7.10.1 (2018, 2021), R318.7.11.1 (2024).
 
 How it is measured
 The width that is entered, between the finished walls.
@@ -24,13 +24,13 @@ Cannot see
 The handrail: at and below it 31 1/2 in must be left with one rail and 27 in with two.
 
 Exceptions
-A stair that was there before the work is marked to verify. Spiral stairs are smaller; a bulkhead stair that isn't
-the required way out is excused.
+A stair that was there before the work is marked to verify. A stair under a
+bulkhead that isn't the way out is excused (bulkhead-stair).
 
 Remedies
 Build the flight anew.
 ",
-    cites: &["stair-width"],
+    cites: &["stair-width", "spiral-width"],
     check,
     remedies: None,
 };
@@ -39,7 +39,7 @@ const WHY: &str = "People meet on the stair, and furniture and stretchers are ca
 
 fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
     for (element, stair) in stairs(sheet) {
-        let limit = sheet.book.len("stair-width");
+        let limit = limit_of(sheet, element, "stair-width", "spiral-width");
         if stair.width < limit.value {
             let finding = flight_finding(
                 sheet,
@@ -121,5 +121,39 @@ mod tests {
         sample.expect(SLUG, &["verify, measured 34\", required 36\""]);
         let new = sample.new_house();
         new.expect(SLUG, &["correction, measured 34\", required 36\""]);
+    }
+
+    #[test]
+    fn a_spiral_stair_has_a_limit_of_its_own() {
+        use plan::detail::{Value, stair::STAIR_KIND};
+        for edition in Edition::ALL {
+            let spiral = |len: Len| {
+                let stair = flight(|s| s.width = len).edition(edition);
+                stair.state(&STAIR_KIND, Value::Word("spiral"))
+            };
+            spiral(inch(26.0)).expect_none(SLUG);
+            assert_eq!(spiral(inch(26.0) - Len::UNIT).findings(SLUG).len(), 1);
+        }
+    }
+
+    #[test]
+    fn a_stair_under_a_bulkhead_is_excused() {
+        use plan::detail::{Value, stair::STAIR_KIND};
+        let bad = || flight(|s| s.width = inch(24.0));
+        assert_eq!(bad().findings(SLUG).len(), 1);
+        let low = |stair: Sample| {
+            stair.tune(|e| match &mut e.body {
+                plan::Body::Stair(stair) => stair.risers = 5,
+                other => panic!("{}", other.word()),
+            })
+        };
+        low(bad()).state(&STAIR_KIND, Value::Word("under a bulkhead")).expect_none(SLUG);
+        // Higher than 8 ft it is a stair like any other.
+        let high = bad().tune(|e| match &mut e.body {
+            plan::Body::Stair(stair) => stair.risers = 16,
+            other => panic!("{}", other.word()),
+        });
+        let high = high.state(&STAIR_KIND, Value::Word("under a bulkhead"));
+        assert_eq!(high.findings(SLUG).len(), 1);
     }
 }

@@ -4,6 +4,7 @@ use plan::Body;
 use plan::detail::Value;
 use plan::detail::ways::ARRIVAL;
 
+use super::is_kind;
 use crate::rules::rooms::uses::habitable;
 use crate::{Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
 
@@ -23,7 +24,7 @@ IRC R311.4 (2018, 2021), R318.4 (2024).
 
 How it is measured
 Once a room to live in is tagged: a standing stair, a door that leads outdoors, or a room or door of which it is stated that people
-come in there.
+come in there. A stair under a bulkhead is stated not to be the way out and doesn't count.
 
 Cannot see
 A way down that is not drawn.
@@ -47,7 +48,7 @@ fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
         let stated = e.stated(&ARRIVAL).and_then(Value::yes) == Some(true);
         stated
             || match &e.body {
-                Body::Stair(_) => true,
+                Body::Stair(_) => !is_kind(sheet, e, "under a bulkhead"),
                 Body::Opening(o) => {
                     o.door().is_some() && sheet.facts.opening(e.id).is_some_and(|f| f.outside)
                 }
@@ -96,6 +97,11 @@ mod tests {
     fn at_the_limit() {
         // A stated arrival is enough.
         Sample::with_room(RoomUse::Den).state(&ARRIVAL, Value::Yes).expect_none(SLUG);
+        // A cellar stair under a bulkhead is not.
+        let cellar = Sample::with_room(RoomUse::Den).stair(at(72.0, 30.0), Facing::NORTH);
+        let kind = Value::Word("under a bulkhead");
+        let cellar = cellar.state(&plan::detail::stair::STAIR_KIND, kind);
+        assert_eq!(cellar.findings(SLUG).len(), 1);
     }
 
     #[test]

@@ -1,11 +1,12 @@
 //! A basement with no opening that could serve as its way out.
 
 use plan::House;
+use plan::detail::site::ADDITION;
 
 use super::bedroom_without_escape::lacking;
 use super::candidate::candidates;
 use super::choice::nearest;
-use super::need::{Demand, basement_demand, bedrooms};
+use super::need::{Demand, basement_demand, bedrooms, no_basement};
 use crate::{Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
@@ -29,23 +30,28 @@ Every window and door in a foundation wall is looked at, as for a sleeping room.
 sleeping room is judged by that room alone.
 
 Cannot see
-Whether a walk-out level is still a basement in the sense of the code. What the department asks of an
+What the department asks of an
 existing basement.
 
 Exceptions
 A basement used only for mechanical equipment of at most 200 sq ft: the net floor of all rooms together,
-each of them tagged mechanical. Altering an existing basement does not by itself call for an opening;
-many departments ask for one once it is finished, so that is marked to verify.
+each of them tagged mechanical. Storm shelters (see escape-shelter-exception). A level that
+is stated to count as a storey above grade, as many walk-outs do (IRC R202), is marked to verify. Altering an existing basement does not by itself call for an opening;
+many departments ask for one once it is finished, so that is marked to verify. The new basement of an addition
+needs one, unless it is reached from an existing basement that has one.
 
 Remedies
 None that is an edit of the plan alone: cutting a foundation wall needs a permit and often an engineer.
 ",
-    cites: &["basement-escape", "basement-mechanical-only-area", "basement-alteration", "any-finish-escape"],
+    cites: &["basement-escape", "basement-mechanical-only-area", "basement-alteration", "any-finish-escape", "addition-escape"],
     check,
     remedies: None,
 };
 
 const WHY: &str = "In a fire the stair may be cut off, and it leads up into the house that burns.";
+const WHY_ABOVE: &str = "A level that is a storey above grade is no basement, so that only its sleeping rooms need a \
+                         way out; the department says which it is.";
+
 const WHY_EXISTING: &str = "The model code lets an existing basement be until a sleeping room is made, but many \
                             departments ask for a way out whenever a basement is finished.";
 
@@ -68,8 +74,10 @@ fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
     }
     let outside = candidates(sheet.facts, None);
     let (slug, why) = match (existing, sheet.plan().site.house) {
+        (true, _) if no_basement(sheet) => ("basement-escape", WHY_ABOVE),
         (true, _) => ("basement-alteration", WHY_EXISTING),
         (false, House::New) => ("basement-escape", WHY),
+        (false, House::Existing) if sheet.ask_site(&ADDITION).stated => ("addition-escape", WHY),
         (false, House::Existing) => ("any-finish-escape", WHY),
     };
     let measured = match outside.iter().any(|c| c.could_serve(sheet)) {
@@ -92,8 +100,10 @@ fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
         finding = finding.at(Place::Area(room.shape.outer.clone()));
     }
     if existing {
-        finding = finding
-            .assuming("the department lets an existing basement be: ask before you finish it");
+        finding = finding.assuming(match no_basement(sheet) {
+            true => "the department counts the level as a storey above grade",
+            false => "the department lets an existing basement be: ask before you finish it",
+        });
     }
     out.push(finding);
 }
@@ -178,5 +188,32 @@ mod tests {
         let short = "verify, measured none that meets every demand, required one escape opening";
         small.expect(SLUG, &[short]);
         with_window(existing(RoomUse::FamilyRoom), good_window()).expect_none(SLUG);
+    }
+
+    #[test]
+    fn the_new_basement_of_an_addition_needs_one() {
+        use plan::detail::{Value, site::ADDITION};
+        let addition = |word| {
+            let room = Sample::room(144.0, 120.0).tag(at(72.0, 60.0), "Room", RoomUse::Unfinished);
+            room.state_site(&ADDITION, Value::Word(word))
+        };
+        for edition in Edition::ALL {
+            addition("new basement").edition(edition).expect(SLUG, &[MISSING]);
+            addition("new, old one has an opening").edition(edition).expect_none(SLUG);
+            addition("no").edition(edition).expect_none(SLUG);
+        }
+        with_window(addition("new basement"), good_window()).expect_none(SLUG);
+    }
+
+    #[test]
+    fn a_level_that_is_no_basement_is_left_to_the_office() {
+        use plan::detail::{Value, site::ABOVE_GRADE};
+        let walk_out = basement(RoomUse::FamilyRoom).state_site(&ABOVE_GRADE, Value::Yes);
+        walk_out.expect(SLUG, &["verify, measured none, required one escape opening"]);
+        assert_eq!(
+            walk_out.findings(SLUG)[0].assumed,
+            ["the department counts the level as a storey above grade"]
+        );
+        with_window(walk_out, good_window()).expect_none(SLUG);
     }
 }

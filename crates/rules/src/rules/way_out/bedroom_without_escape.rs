@@ -14,7 +14,7 @@ pub(crate) const RULE: Rule = Rule {
     title: "Escape opening of a sleeping room",
     page: "\
 What
-Each sleeping room has an escape opening of its own: a window or door that a sleeper opens from inside
+Each sleeping room, and in 2024 each room that a sleeping loft opens to, has an escape opening of its own: a window or door that a sleeper opens from inside
 and climbs out of, straight to the outdoors.
 
 Why
@@ -30,16 +30,17 @@ opening must be. Where one could serve, the other rules of this family judge it.
 
 Cannot see
 Whether the foundation wall stands against open air: an opening into a garage, a crawl space or a
-closed porch does not serve. Storm shelters.
+closed porch does not serve.
 
 Exceptions
-Sleeping rooms of a sprinklered basement (see escape-sprinkler-exception). A room that was a bedroom
+A room that is stated to be a storm shelter (see escape-shelter-exception). Sleeping rooms of a sprinklered
+basement (see escape-sprinkler-exception). A room that was a bedroom
 before the work, in a house that stands, is marked to verify instead.
 
 Remedies
 None that is an edit of the plan alone: cutting a foundation wall needs a permit and often an engineer.
 ",
-    cites: &["bedroom-escape"],
+    cites: &["bedroom-escape", "loft-escape"],
     check,
     remedies: None,
 };
@@ -162,5 +163,17 @@ mod tests {
         let was = "verify, measured none, required one escape opening";
         bare_bedroom().existing().expect(SLUG, &[was]);
         bare_bedroom().existing().new_house().expect(SLUG, &[NONE]);
+    }
+
+    #[test]
+    fn a_room_with_a_sleeping_loft_is_one_from_2024_on() {
+        use plan::detail::{Value, room::SLEEPING_LOFT};
+        let den = |edition| {
+            let den = Sample::with_room(RoomUse::Den).edition(edition);
+            den.state(&SLEEPING_LOFT, Value::Yes)
+        };
+        den(Edition::E2018).expect_none(SLUG);
+        den(Edition::E2021).expect_none(SLUG);
+        den(Edition::E2024).expect(SLUG, &[NONE]);
     }
 }

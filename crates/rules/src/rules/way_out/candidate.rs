@@ -1,8 +1,9 @@
 //! Openings that could serve as an escape opening.
 
 use measure::{Area, Len};
-use plan::Site;
+use plan::detail::opening::{OCCUPANCY, REPLACES};
 use plan::element::{ClearOpening, Opening, Well, Window, WindowOperation};
+use plan::{House, Site, State};
 use space::{Facts, OpeningFacts, RoomIndex};
 
 use crate::{Limit, Severity, Sheet};
@@ -58,9 +59,31 @@ impl<'a> Candidate<'a> {
         self.opens() && self.window().is_some_and(|w| w.clear == ClearOpening::Estimated)
     }
 
+    /// Whether it is stated to take the place of a window of an existing house in the same frame, in the maker's
+    /// largest size for it: such a window is excused from the demands on size and sill.
+    pub fn replaces(&self, sheet: &Sheet<'_>) -> bool {
+        let Some(element) = sheet.plan().get(self.facts.id) else { return false };
+        sheet.plan().site.house == House::Existing
+            && sheet.ask(element, &REPLACES).is(&["yes, the maker's largest"])
+            && sheet.ask(element, &OCCUPANCY).yes() != Some(true)
+    }
+
+    /// Whether it is an existing window that may serve in a smaller size, because the occupancy changes.
+    pub fn kept(&self, sheet: &Sheet<'_>) -> bool {
+        let Some(element) = sheet.plan().get(self.facts.id) else { return false };
+        self.opens()
+            && self.window().is_some()
+            && element.state == State::Existing
+            && sheet.book.count("escape-kept-window").value == 1
+            && sheet.ask(element, &OCCUPANCY).yes() == Some(true)
+    }
+
     /// Whether it could serve at all: it opens, and where its clear size is estimated, its frame is at least
     /// as large as the clear opening must be.
     pub fn could_serve(&self, sheet: &Sheet<'_>) -> bool {
+        if self.replaces(sheet) {
+            return self.opens();
+        }
         let Some(window) = self.window().filter(|_| self.estimated()) else {
             return self.opens();
         };
@@ -80,7 +103,10 @@ impl<'a> Candidate<'a> {
         width: Len,
         height: Len,
     ) -> (Limit<Len>, Limit<Len>) {
-        let limits = (sheet.book.len("escape-width"), sheet.book.len("escape-height"));
+        let limits = match self.kept(sheet) {
+            true => (sheet.book.len("escape-kept-width"), sheet.book.len("escape-kept-height")),
+            false => (sheet.book.len("escape-width"), sheet.book.len("escape-height")),
+        };
         let turned = sheet.book.count("escape-either-way").value == 1 && width > height;
         if turned { (limits.1, limits.0) } else { limits }
     }
@@ -92,6 +118,14 @@ impl<'a> Candidate<'a> {
 
     /// The least clear area that it needs where it stands against the outside ground.
     pub fn area_limit(&self, sheet: &Sheet<'_>) -> Limit<Area> {
+        if self.kept(sheet) {
+            return sheet.book.area("escape-kept-area");
+        }
+        self.full_area_limit(sheet)
+    }
+
+    /// As [`Candidate::area_limit`], without the exception for a kept window.
+    pub fn full_area_limit(&self, sheet: &Sheet<'_>) -> Limit<Area> {
         sheet.book.area(match self.grade(sheet.book.len("escape-grade-floor-reach").value) {
             Grade::Floor => "escape-area-grade-floor",
             Grade::Below => "escape-area-below-grade",

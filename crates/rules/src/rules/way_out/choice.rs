@@ -7,10 +7,11 @@ use plan::ElementId;
 use super::candidate::{Candidate, candidates};
 use super::need::{Need, needs};
 use super::{
-    escape_area, escape_bars, escape_door_operation, escape_height, escape_keyed_lock,
-    escape_leads_out, escape_operation, escape_path_width, escape_sill, escape_size_estimated,
-    escape_under_deck, escape_width, well_area, well_ladder, well_ladder_encroachment,
-    well_missing, well_projection, well_sash_strikes, well_width,
+    escape_area, escape_bars, escape_bulkhead, escape_door_operation, escape_height,
+    escape_kept_window, escape_keyed_lock, escape_leads_out, escape_operation, escape_path_width,
+    escape_replacement, escape_sill, escape_size_estimated, escape_under_deck, escape_width,
+    well_area, well_ladder, well_ladder_encroachment, well_missing, well_projection,
+    well_sash_strikes, well_width,
 };
 use crate::rules::rooms::words::{called, capital, room_called};
 use crate::{Citation, Finding, Phrase, Place, Severity, Sheet};
@@ -39,6 +40,9 @@ const JUDGES: &[Judge] = &[
     escape_leads_out::judge,
     escape_under_deck::judge,
     escape_path_width::judge,
+    escape_replacement::judge,
+    escape_kept_window::judge,
+    escape_bulkhead::judge,
 ];
 
 /// How many demands an opening falls short of, and of how many it may.

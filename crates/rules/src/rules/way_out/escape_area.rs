@@ -31,7 +31,8 @@ The clear size of a window without the maker's figures: an estimate is marked to
 outside a door: a door needs the full 5.7 sq ft.
 
 Exceptions
-A like-for-like replacement window in the maker's largest size for the old frame.
+A like-for-like replacement window in the maker's largest size for the old frame (escape-replacement). An existing
+window where the occupancy changes may be smaller (escape-kept-window).
 
 Remedies
 A larger window, or one of another kind: a casement leaves the most of its frame clear.
@@ -41,6 +42,7 @@ A larger window, or one of another kind: a casement leaves the most of its frame
         "escape-area-grade-floor",
         "escape-area-below-grade",
         "escape-grade-floor-reach",
+        "escape-kept-area",
     ],
     check,
     remedies: None,
@@ -49,8 +51,12 @@ A larger window, or one of another kind: a casement leaves the most of its frame
 const WHY: &str = "A person, and a firefighter with a breathing set, must fit through.";
 
 pub(super) fn judge(sheet: &Sheet<'_>, candidate: &Candidate<'_>) -> Option<Severity> {
-    let short = candidate.sized() && candidate.area() < candidate.area_limit(sheet).value;
-    short.then(|| candidate.size_severity())
+    (!candidate.replaces(sheet) && short(sheet, candidate)).then(|| candidate.size_severity())
+}
+
+/// Whether it falls short, no matter whether it is excused.
+pub(super) fn short(sheet: &Sheet<'_>, candidate: &Candidate<'_>) -> bool {
+    candidate.sized() && candidate.area() < candidate.area_limit(sheet).value
 }
 
 fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {

@@ -26,13 +26,14 @@ Cannot see
 The clear size of a window without the maker's figures: an estimate is marked to verify.
 
 Exceptions
-A like-for-like replacement window in the maker's largest size for the old frame. Some places let the
+A like-for-like replacement window in the maker's largest size for the old frame (escape-replacement). An existing
+window where the occupancy changes may be smaller (escape-kept-window). Some places let the
 least height and the least width change places.
 
 Remedies
 A taller window, or one of another kind: a hung window leaves less than half its height clear.
 ",
-    cites: &["escape-height", "escape-either-way"],
+    cites: &["escape-height", "escape-kept-height", "escape-either-way"],
     check,
     remedies: None,
 };
@@ -40,8 +41,12 @@ A taller window, or one of another kind: a hung window leaves less than half its
 const WHY: &str = "A gap this low stops a person, and a breathing set on the back.";
 
 pub(super) fn judge(sheet: &Sheet<'_>, candidate: &Candidate<'_>) -> Option<Severity> {
-    let limit = candidate.clear_limits(sheet).1.value;
-    (candidate.sized() && candidate.facts.clear_height < limit).then(|| candidate.size_severity())
+    (!candidate.replaces(sheet) && short(sheet, candidate)).then(|| candidate.size_severity())
+}
+
+/// Whether it falls short, no matter whether it is excused.
+pub(super) fn short(sheet: &Sheet<'_>, candidate: &Candidate<'_>) -> bool {
+    candidate.sized() && candidate.facts.clear_height < candidate.clear_limits(sheet).1.value
 }
 
 fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {

@@ -29,7 +29,7 @@ A floor that is thicker in this room than elsewhere.
 
 Exceptions
 The model code gives no credit for a step, platform or piece of furniture below the window; some places
-do. Like-for-like replacement windows.
+do. Like-for-like replacement windows (escape-replacement).
 
 Remedies
 A window with its bottom nearer to the floor.
@@ -45,11 +45,16 @@ const WHY: &str = "A child or an old person must reach the opening and climb out
 pub(super) fn judge(sheet: &Sheet<'_>, candidate: &Candidate<'_>) -> Option<Severity> {
     let limit = sheet.book.len("escape-sill").value;
     let sill = candidate.sill(&sheet.plan().site);
-    if sill <= limit {
+    if !high(sheet, candidate) || candidate.replaces(sheet) {
         return None;
     }
     // Where a platform counts, one that is not drawn may be there.
     Some(if sill - platform(sheet) <= limit { Severity::Verify } else { Severity::Correction })
+}
+
+/// Whether its bottom is too high, no matter whether it is excused.
+pub(super) fn high(sheet: &Sheet<'_>, candidate: &Candidate<'_>) -> bool {
+    candidate.sill(&sheet.plan().site) > sheet.book.len("escape-sill").value
 }
 
 /// The highest platform that the place counts below the opening.

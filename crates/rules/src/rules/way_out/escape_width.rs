@@ -26,12 +26,13 @@ Cannot see
 The clear size of a window without the maker's figures: an estimate is marked to verify.
 
 Exceptions
-A like-for-like replacement window in the maker's largest size for the old frame.
+A like-for-like replacement window in the maker's largest size for the old frame (escape-replacement). An existing
+window where the occupancy changes may be smaller (escape-kept-window).
 
 Remedies
 A wider window, or one of another kind: a slider leaves less than half its width clear.
 ",
-    cites: &["escape-width", "escape-either-way"],
+    cites: &["escape-width", "escape-kept-width", "escape-either-way"],
     check,
     remedies: None,
 };
@@ -39,8 +40,12 @@ A wider window, or one of another kind: a slider leaves less than half its width
 const WHY: &str = "Shoulders must pass, and those of a firefighter with a breathing set.";
 
 pub(super) fn judge(sheet: &Sheet<'_>, candidate: &Candidate<'_>) -> Option<Severity> {
-    let limit = candidate.clear_limits(sheet).0.value;
-    (candidate.sized() && candidate.facts.clear_width < limit).then(|| candidate.size_severity())
+    (!candidate.replaces(sheet) && short(sheet, candidate)).then(|| candidate.size_severity())
+}
+
+/// Whether it falls short, no matter whether it is excused.
+pub(super) fn short(sheet: &Sheet<'_>, candidate: &Candidate<'_>) -> bool {
+    candidate.sized() && candidate.facts.clear_width < candidate.clear_limits(sheet).0.value
 }
 
 fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {

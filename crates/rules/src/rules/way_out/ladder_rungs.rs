@@ -26,7 +26,7 @@ Cannot see
 That the rungs go up the full height of the well.
 
 Exceptions
-Steps in the place of a ladder.
+Steps in the place of a ladder (well-steps).
 
 Remedies
 A ladder with closer rungs; take the figure from the maker's sheet.

@@ -26,7 +26,7 @@ Cannot see
 How the ladder is fixed.
 
 Exceptions
-Steps in the place of a ladder.
+Steps in the place of a ladder (well-steps).
 
 Remedies
 A ladder with more stand-off.

@@ -26,7 +26,7 @@ Cannot see
 The shape of the rungs.
 
 Exceptions
-Steps in the place of a ladder.
+Steps in the place of a ladder (well-steps).
 
 Remedies
 A wider ladder.

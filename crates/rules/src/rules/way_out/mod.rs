@@ -9,12 +9,16 @@ mod candidate;
 mod choice;
 mod escape_area;
 mod escape_bars;
+mod escape_bulkhead;
 mod escape_door_operation;
 mod escape_height;
+mod escape_kept_window;
 mod escape_keyed_lock;
 mod escape_leads_out;
 mod escape_operation;
 mod escape_path_width;
+mod escape_replacement;
+mod escape_shelter_exception;
 mod escape_sill;
 mod escape_size_estimated;
 mod escape_sprinkler_exception;
@@ -38,21 +42,26 @@ mod well_ladder_encroachment;
 mod well_missing;
 mod well_projection;
 mod well_sash_strikes;
+mod well_steps;
 mod well_width;
 
 use crate::{Rule, Sheet};
 
 pub(super) use choice::nearest;
 
-/// Whether the sleeping rooms of the basement may rest on the sprinkler exception.
-pub(super) fn rests_on_sprinklers(sheet: &Sheet<'_>) -> bool {
-    need::sprinkler_exception(sheet).is_some()
+/// Whether a sleeping room may rest on an exception: that for sprinklers, or that for storm shelters.
+pub(super) fn may_do_without(sheet: &Sheet<'_>, room: &space::Room) -> bool {
+    need::sprinkler_exception(sheet).is_some() || need::is_shelter(sheet, room)
 }
 
 pub(super) const RULES: &[Rule] = &[
     bedroom_without_escape::RULE,
     basement_without_escape::RULE,
     escape_sprinkler_exception::RULE,
+    escape_shelter_exception::RULE,
+    escape_replacement::RULE,
+    escape_kept_window::RULE,
+    escape_bulkhead::RULE,
     escape_operation::RULE,
     escape_door_operation::RULE,
     escape_size_estimated::RULE,
@@ -72,6 +81,7 @@ pub(super) const RULES: &[Rule] = &[
     ladder_width::RULE,
     ladder_stand_off::RULE,
     ladder_obstructed::RULE,
+    well_steps::RULE,
     well_drain::RULE,
     escape_bars::RULE,
     escape_keyed_lock::RULE,

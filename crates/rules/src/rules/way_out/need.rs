@@ -1,6 +1,9 @@
 //! Where an escape opening is needed: each sleeping room, or else the basement as a whole.
 
 use measure::Area;
+use plan::detail::room::{SLEEPING_LOFT, STORM_SHELTER};
+use plan::detail::site::{ABOVE_GRADE, ADDITION};
+use plan::detail::stair::STAIR_KIND;
 use plan::element::RoomUse;
 use plan::{House, State};
 use space::{Room, RoomIndex};
@@ -41,15 +44,31 @@ pub(super) fn needs(sheet: &Sheet<'_>) -> Vec<Need> {
     }
 }
 
-/// Each sleeping room with the gravest finding that it allows.
+/// Each sleeping room with the gravest finding that it allows. A storm shelter is none.
 pub(super) fn bedrooms(sheet: &Sheet<'_>) -> Vec<Need> {
     sheet
         .facts
         .rooms
         .iter()
-        .filter(|r| r.room_use == RoomUse::Bedroom)
+        .filter(|r| (r.room_use == RoomUse::Bedroom || lofty(sheet, r)) && !is_shelter(sheet, r))
         .map(|r| Need { room: Some(r.index), gravest: gravest(sheet, r) })
         .collect()
+}
+
+/// Whether a detail of a room's tag is stated so.
+fn yes(sheet: &Sheet<'_>, room: &Room, detail: &'static plan::detail::Detail) -> bool {
+    let tag = room.tag.and_then(|id| sheet.plan().get(id));
+    tag.is_some_and(|tag| sheet.ask(tag, detail).yes() == Some(true))
+}
+
+/// Whether a room is stated to be a storm shelter.
+pub(super) fn is_shelter(sheet: &Sheet<'_>, room: &Room) -> bool {
+    yes(sheet, room, &STORM_SHELTER)
+}
+
+/// Whether a loft to sleep in opens to a room, in an edition that counts it.
+fn lofty(sheet: &Sheet<'_>, room: &Room) -> bool {
+    sheet.book.count("loft-escape").value == 1 && yes(sheet, room, &SLEEPING_LOFT)
 }
 
 /// A room that was a bedroom before the work, in a house that stands, is left to the office.
@@ -76,10 +95,20 @@ pub(super) enum Demand {
 
 pub(super) fn basement_demand(sheet: &Sheet<'_>) -> Demand {
     let rooms = &sheet.facts.rooms;
-    if rooms.is_empty() || only_mechanical(sheet) {
+    if rooms.is_empty() || only_excused(sheet) {
         return Demand::None;
     }
+    if sheet.plan().site.house == House::Existing {
+        let addition = sheet.ask_site(&ADDITION);
+        if addition.is(&["new basement"]) {
+            return Demand::Required;
+        }
+        if addition.is(&["new, old one has an opening"]) {
+            return Demand::None;
+        }
+    }
     match sheet.plan().site.house {
+        _ if no_basement(sheet) => Demand::LeftToTheOffice,
         House::New => Demand::Required,
         House::Existing if rooms.iter().any(|r| habitable(r.room_use)) => {
             match sheet.book.count("any-finish-escape").value {
@@ -91,11 +120,16 @@ pub(super) fn basement_demand(sheet: &Sheet<'_>) -> Demand {
     }
 }
 
-/// A basement used only for mechanical equipment, and small.
-fn only_mechanical(sheet: &Sheet<'_>) -> bool {
-    let rooms = &sheet.facts.rooms;
-    let total: Area = rooms.iter().map(|r| r.area).sum();
-    rooms.iter().all(|r| r.room_use == RoomUse::Mechanical)
+/// Whether it is stated that the department counts the level as a storey above grade.
+pub(super) fn no_basement(sheet: &Sheet<'_>) -> bool {
+    sheet.ask_site(&ABOVE_GRADE).yes() == Some(true)
+}
+
+/// A basement of storm shelters and of rooms for mechanical equipment only, and those small.
+pub(super) fn only_excused(sheet: &Sheet<'_>) -> bool {
+    let mut others = sheet.facts.rooms.iter().filter(|r| !is_shelter(sheet, r));
+    let total: Area = others.clone().map(|r| r.area).sum();
+    others.all(|r| r.room_use == RoomUse::Mechanical)
         && total <= sheet.book.area("basement-mechanical-only-area").value
 }
 
@@ -119,6 +153,7 @@ pub(super) fn sprinkler_exception(sheet: &Sheet<'_>) -> Option<SprinklerPath> {
         .elements()
         .iter()
         .filter(|e| e.stands() && matches!(e.body, plan::Body::Stair(_)))
+        .filter(|e| !sheet.ask(e, &STAIR_KIND).is(&["under a bulkhead"]))
         .count();
     let doors = all.iter().filter(|c| c.window().is_none()).filter(serves).count();
     let openings = all.iter().filter(serves).count();

@@ -26,7 +26,7 @@ impl Told {
         good: impl Fn(&Answer) -> bool,
     ) -> Option<Answer> {
         let element = sheet.plan().get(candidate.facts.id)?;
-        if !self.detail.fits(&element.body) {
+        if !self.detail.is_asked(&element.body, &element.details) {
             return None;
         }
         Some(sheet.ask(element, self.detail)).filter(|answer| answer.stated && !good(answer))
