@@ -2,10 +2,12 @@
 
 use std::cell::OnceCell;
 
-use plan::element::ServicePoint;
+use plan::element::{BodyKind, ServicePoint};
 use plan::{Body, Element, ElementId, Plan};
 use space::Facts;
 
+use crate::rules::build::fixtures::{self, Fitted, Fixture};
+use crate::rules::electrical::devices::Devices;
 use crate::rules::{self, Keep};
 use crate::{Book, Finding, Remedy};
 
@@ -58,6 +60,8 @@ pub struct Sheet<'a> {
     pub facts: &'a Facts,
     pub book: &'a Book,
     keeps: OnceCell<Vec<Keep>>,
+    fixtures: OnceCell<Vec<(u32, Fixture)>>,
+    devices: OnceCell<Devices>,
 }
 
 impl Group {
@@ -81,7 +85,8 @@ impl Group {
 
 impl<'a> Sheet<'a> {
     pub fn new(facts: &'a Facts, book: &'a Book) -> Sheet<'a> {
-        Sheet { facts, book, keeps: OnceCell::new() }
+        let (keeps, fixtures, devices) = Default::default();
+        Sheet { facts, book, keeps, fixtures, devices }
     }
 
     pub fn plan(&self) -> &'a Plan {
@@ -100,9 +105,24 @@ impl<'a> Sheet<'a> {
         keeps.get(at)
     }
 
+    /// The standing bath fixtures, in the order of their ids.
+    pub(crate) fn fixtures(&self) -> impl Iterator<Item = Fitted<'a>> + use<'_, 'a> {
+        let all = self.fixtures.get_or_init(|| fixtures::standing(self.facts));
+        let facts = self.facts;
+        all.iter().filter_map(|(place, kind)| match facts.element_at(*place) {
+            element @ Element { body: Body::Furnishing(f), .. } => Some((element, f, *kind)),
+            _ => None,
+        })
+    }
+
+    /// The standing service points by kind and by room.
+    pub(crate) fn devices(&self) -> &Devices {
+        self.devices.get_or_init(|| Devices::new(self))
+    }
+
     /// The standing service points, in the order of their ids.
     pub fn services(&self) -> impl Iterator<Item = (&'a Element, &'a ServicePoint)> + use<'a> {
-        self.plan().elements().iter().filter(|e| e.stands()).filter_map(|e| match &e.body {
+        self.facts.standing(&[BodyKind::Service]).filter_map(|e| match &e.body {
             Body::Service(s) => Some((e, s)),
             _ => None,
         })

@@ -6,6 +6,7 @@ use geometry::{Bounds, Grid, Pt};
 use plan::element::DoorOperation;
 use plan::{Body, ElementId, Plan};
 
+use crate::standing::Standing;
 use crate::walls::Cuts;
 use crate::{OpeningFacts, OverheadFacts, Room, RoomIndex, Solid, WallFacts};
 use crate::{openings, overheads, rooms, solids, walls};
@@ -25,30 +26,45 @@ pub struct Facts {
     pub overheads: Vec<OverheadFacts>,
     /// Room tags that stand in no room: in an open face, outdoors or in a wall.
     pub loose_tags: Vec<ElementId>,
+    pub(crate) standing: Standing,
     room_grid: Grid,
+    opening_grid: Grid,
     solid_grid: Grid,
     overhead_grid: Grid,
 }
 
 /// Derives the facts of a plan from scratch.
 pub fn derive(plan: &Arc<Plan>) -> Facts {
+    derive_in_parts(plan, &mut |_| {})
+}
+
+/// Derives the facts of a plan from scratch and says the name of each part when it is done, for whoever times it.
+pub fn derive_in_parts(plan: &Arc<Plan>, done: &mut dyn FnMut(&'static str)) -> Facts {
     let walls = walls::walls(plan, &Cuts::new(plan));
+    done("walls");
     let overheads = overheads::overheads(plan);
     let overhead_grid = Grid::new(overheads.iter().map(OverheadFacts::bounds).collect());
+    done("overheads");
     let floors = rooms::Floors::find(plan, &walls);
+    done("floors");
     let openings = openings::openings(plan, &walls, &|p| floors.at(p));
+    done("openings");
     let (solids, solid_grid) = solids::solids(plan, &walls, &openings);
+    done("solids");
     let over = rooms::Over { all: &overheads, grid: &overhead_grid };
     let (rooms, loose_tags, room_grid) = floors.describe(plan, &walls, &openings, over);
+    done("rooms");
     Facts {
         plan: Arc::clone(plan),
+        loose_tags,
+        standing: Standing::new(plan),
+        opening_grid: Grid::new(openings.iter().map(OpeningFacts::bounds).collect()),
+        room_grid,
         walls,
         openings,
         rooms,
         solids,
         overheads,
-        loose_tags,
-        room_grid,
         solid_grid,
         overhead_grid,
     }
@@ -88,8 +104,7 @@ impl Facts {
 
     /// The rooms on the other side of a room's cased openings, each once, in the order of their index.
     pub fn open_to(&self, room: RoomIndex) -> Vec<&Room> {
-        let ways =
-            self.openings.iter().filter(|o| o.rooms().any(|r| r == room) && self.is_cased(o.id));
+        let ways = self.openings_of(room).filter(|o| self.is_cased(o.id));
         let mut next: Vec<RoomIndex> =
             ways.flat_map(|o| o.rooms()).filter(|r| *r != room).collect();
         next.sort_unstable();
@@ -116,6 +131,16 @@ impl Facts {
         let first = self.solids.partition_point(|s| s.element < id);
         let last = self.solids.partition_point(|s| s.element <= id);
         &self.solids[first..last]
+    }
+
+    /// The openings that open to a room, by id.
+    pub fn openings_of(&self, room: RoomIndex) -> impl Iterator<Item = &OpeningFacts> {
+        self.room(room).openings.iter().filter_map(|id| self.opening(*id))
+    }
+
+    /// The openings whose boxes, swinging leaves included, meet a box, by id.
+    pub fn openings_near(&self, bounds: Bounds) -> impl Iterator<Item = &OpeningFacts> {
+        self.opening_grid.query(bounds).into_iter().map(|i| &self.openings[i])
     }
 
     /// The solids whose boxes meet a box, in order.

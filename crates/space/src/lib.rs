@@ -15,6 +15,7 @@ mod reach;
 mod rooms;
 mod round;
 mod solids;
+mod standing;
 #[cfg(test)]
 #[path = "../tests/common/mod.rs"]
 mod testing;
@@ -24,7 +25,7 @@ pub mod ways;
 
 pub use common_wall::common_walls;
 pub use cover::{Cover, CoverBy, cover};
-pub use facts::{Facts, derive};
+pub use facts::{Facts, derive, derive_in_parts};
 pub use gap::{ClearGap, clear_to_next};
 pub use headroom::{HeightRegion, area_at_least, clear_over, height_regions, height_shares};
 pub use openings::{DoorClear, Leaf, NetClear, OpeningFacts, door_clear, leaf_reaches, net_clear};

@@ -96,7 +96,44 @@ impl Element {
     }
 }
 
+/// What an element is, without its figures.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+pub enum BodyKind {
+    Shell,
+    Partition,
+    Furring,
+    Opening,
+    Column,
+    Stair,
+    Overhead,
+    Service,
+    Furnishing,
+    RoomTag,
+    Note,
+}
+
+impl BodyKind {
+    /// How many there are.
+    pub const COUNT: usize = 11;
+}
+
 impl Body {
+    pub fn kind(&self) -> BodyKind {
+        match self {
+            Body::Shell(_) => BodyKind::Shell,
+            Body::Partition(_) => BodyKind::Partition,
+            Body::Furring(_) => BodyKind::Furring,
+            Body::Opening(_) => BodyKind::Opening,
+            Body::Column(_) => BodyKind::Column,
+            Body::Stair(_) => BodyKind::Stair,
+            Body::Overhead(_) => BodyKind::Overhead,
+            Body::Service(_) => BodyKind::Service,
+            Body::Furnishing(_) => BodyKind::Furnishing,
+            Body::RoomTag(_) => BodyKind::RoomTag,
+            Body::Note(_) => BodyKind::Note,
+        }
+    }
+
     /// The letter of the short name.
     pub fn letter(&self) -> &'static str {
         match self {

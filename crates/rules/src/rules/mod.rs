@@ -8,7 +8,7 @@ pub(crate) mod access;
 mod bedroom;
 pub(crate) mod build;
 mod doors;
-mod electrical;
+pub(crate) mod electrical;
 mod fitness;
 pub(crate) mod headroom;
 mod heat;

@@ -126,6 +126,5 @@ pub(crate) fn fitting<'a>(
     sheet: &Sheet<'a>,
     detail: &'static Detail,
 ) -> impl Iterator<Item = &'a Element> + use<'a> {
-    let elements = sheet.plan().elements().iter();
-    elements.filter(move |e| e.stands() && detail.fits(&e.body))
+    sheet.facts.standing(detail.kinds()).filter(move |e| detail.fits(&e.body))
 }

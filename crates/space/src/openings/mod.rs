@@ -4,7 +4,7 @@ mod door;
 mod leaf;
 mod window;
 
-use geometry::{Pt, Ring, Seg};
+use geometry::{Bounds, Pt, Ring, Seg};
 use measure::Len;
 use plan::element::{End, Opening, OpeningKind, Side};
 use plan::{Body, ElementId, Plan};
@@ -57,6 +57,11 @@ impl OpeningFacts {
     /// The rooms it opens to: on the left, then on the right.
     pub fn rooms(&self) -> impl Iterator<Item = RoomIndex> {
         self.left.into_iter().chain(self.right)
+    }
+
+    /// The box round the hole and what its leaves sweep.
+    pub fn bounds(&self) -> Bounds {
+        Bounds::of(self.quad.iter().chain(self.leaves.iter().flat_map(|leaf| &leaf.sweep)))
     }
 
     /// The edge of the hole at the wall's finished face on a side, from the near jamb to the far jamb.

@@ -3,19 +3,23 @@
 use super::{Subject, choice, length, number, yes_no};
 use crate::bounds::{Bound, CountBound};
 use crate::detail::{Detail, Value};
-use crate::element::{Body, OpeningKind};
+use crate::element::{Body, BodyKind, OpeningKind};
 use measure::Len;
 
 const WINDOW: Subject = Subject::Element(
+    &[BodyKind::Opening],
     |body| matches!(body, Body::Opening(o) if matches!(o.kind, OpeningKind::Window(_))),
 );
 const DOOR: Subject = Subject::Element(
+    &[BodyKind::Opening],
     |body| matches!(body, Body::Opening(o) if matches!(o.kind, OpeningKind::Door(_))),
 );
 const WELL: Subject = Subject::Element(
+    &[BodyKind::Opening],
     |body| matches!(body, Body::Opening(o) if o.window().is_some_and(|w| w.well.is_some())),
 );
 const LADDER: Subject = Subject::Element(
+    &[BodyKind::Opening],
     |body| matches!(body, Body::Opening(o) if o.window().and_then(|w| w.well).is_some_and(|w| w.ladder)),
 );
 

@@ -2,9 +2,10 @@
 
 use super::{Subject, yes_no};
 use crate::detail::Detail;
-use crate::element::Body;
+use crate::element::{Body, BodyKind};
 
-const ROOM: Subject = Subject::Element(|body| matches!(body, Body::RoomTag(_)));
+const ROOM: Subject =
+    Subject::Element(&[BodyKind::RoomTag], |body| matches!(body, Body::RoomTag(_)));
 
 pub const MECHANICAL_AIR: Detail = yes_no(
     "mechanical-air",

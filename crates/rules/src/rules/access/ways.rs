@@ -1,6 +1,7 @@
 //! The widest way through doors from where one comes in to a room.
 
 use measure::Len;
+use plan::element::BodyKind;
 use plan::{Body, ElementId};
 use space::RoomIndex;
 
@@ -79,14 +80,13 @@ fn links(sheet: &Sheet<'_>) -> Vec<Link> {
 }
 
 fn arrivals(sheet: &Sheet<'_>, links: &[Link]) -> Vec<RoomIndex> {
-    let stairs =
-        sheet.plan().elements().iter().filter(|e| e.stands()).filter_map(|e| match &e.body {
-            Body::Stair(stair) => {
-                let before = stair.foot + stair.up.back().step(Len::inches(1));
-                sheet.facts.room_at(before)
-            }
-            _ => None,
-        });
+    let stairs = sheet.facts.standing(&[BodyKind::Stair]).filter_map(|e| match &e.body {
+        Body::Stair(stair) => {
+            let before = stair.foot + stair.up.back().step(Len::inches(1));
+            sheet.facts.room_at(before)
+        }
+        _ => None,
+    });
     let outside =
         |link: &&Link| sheet.facts.opening(link.door).is_some_and(|opening| opening.outside);
     let doors = links.iter().filter(outside).flat_map(|link| [link.left, link.right]).flatten();

@@ -18,9 +18,8 @@ pub(super) fn frames(facts: &Facts, room: &Room) -> Area {
 /// The frames of those that one looks for.
 pub(crate) fn frames_of(facts: &Facts, room: &Room, wanted: impl Fn(&Window) -> bool) -> Area {
     facts
-        .openings
-        .iter()
-        .filter(|o| o.outside && o.rooms().any(|r| r == room.index))
+        .openings_of(room.index)
+        .filter(|o| o.outside)
         .filter_map(|o| match &facts.plan.get(o.id)?.body {
             plan::Body::Opening(opening) => opening.window(),
             _ => None,

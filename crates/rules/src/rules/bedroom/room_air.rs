@@ -80,8 +80,7 @@ fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
 
 /// What opens to the outdoors.
 fn opens(sheet: &Sheet<'_>, room: &Room) -> Area {
-    let outside = sheet.facts.openings.iter().filter(|o| o.outside);
-    let own = outside.filter(|o| o.rooms().any(|r| r == room.index));
+    let own = sheet.facts.openings_of(room.index).filter(|o| o.outside);
     own.filter_map(|o| Some(openable(sheet, o, sheet.plan().get(o.id)?))).sum()
 }
 

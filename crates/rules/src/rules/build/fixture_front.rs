@@ -48,7 +48,8 @@ fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
             Fixture::Toilet | Fixture::Basin | Fixture::Tub => "fixture-front",
         });
         let placed = furnishing.placed();
-        let clear = clear_before(sheet.facts, placed, placed.width, heights(sheet), &[element.id]);
+        let front = (placed, placed.width);
+        let clear = clear_before(sheet.facts, front, heights(sheet), &[element.id], limit.value);
         if clear >= limit.value {
             continue;
         }

@@ -2,7 +2,7 @@
 
 use geometry::Pt;
 use measure::Len;
-use plan::element::{Layer, Material, Partition, Side};
+use plan::element::{BodyKind, Layer, Material, Partition, Side};
 use plan::{Body, Element};
 
 use super::garage::is_garage;
@@ -48,7 +48,8 @@ fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
         return;
     }
     let limit = sheet.book.len("garage-board");
-    for element in sheet.plan().elements().iter().filter(|e| e.stands() && is_new(sheet, e)) {
+    let partitions = sheet.facts.standing(&[BodyKind::Partition]);
+    for element in partitions.filter(|e| is_new(sheet, e)) {
         let Body::Partition(wall) = &element.body else { continue };
         let Some(board) = garage_board(sheet, element, wall).filter(|b| *b < limit.value) else {
             continue;

@@ -2,6 +2,7 @@
 
 use geometry::gap;
 use plan::Body;
+use plan::element::BodyKind;
 
 use super::glass::{bottom, new_windows};
 use crate::rules::rooms::words::{called, capital};
@@ -56,7 +57,7 @@ fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
         if bottom(sheet, window) >= low {
             continue;
         }
-        for element in sheet.plan().elements().iter().filter(|e| e.stands()) {
+        for element in sheet.facts.standing(&[BodyKind::Stair]) {
             let Body::Stair(stair) = &element.body else { continue };
             let side = stair.up.left().step(stair.width / 2);
             let riser = [stair.foot + side, stair.foot - side];

@@ -2,6 +2,7 @@
 
 use plan::Body;
 use plan::detail::{Value, stair::HANDRAIL};
+use plan::element::BodyKind;
 
 use crate::answer::state;
 use crate::rules::rooms::words::{called, capital};
@@ -44,7 +45,7 @@ const WHY: &str = "A hand on a rail is what stops a fall.";
 
 fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
     let limit = sheet.book.count("stair-handrail");
-    for element in sheet.plan().elements().iter().filter(|e| e.stands()) {
+    for element in sheet.facts.standing(&[BodyKind::Stair]) {
         let Body::Stair(stair) = &element.body else { continue };
         let handrail = sheet.ask(element, &HANDRAIL);
         if stair.risers < limit.value || handrail.is(&["one side", "both sides"]) {

@@ -6,7 +6,7 @@ use space::leaf_reaches;
 use crate::rules::rooms::words::{called, capital};
 use crate::{Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
 
-use super::leaves::{Swing, leaves};
+use super::leaves::{Swing, leaves, leaves_of};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "leaf-against-leaf",
@@ -40,9 +40,9 @@ None is offered: hinge one door at the other jamb, let it swing to the other sid
 };
 
 fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
-    let all: Vec<Swing<'_>> = leaves(sheet).collect();
-    for (i, a) in all.iter().enumerate() {
-        for b in all[i + 1..].iter().filter(|b| a.door.id != b.door.id && meet(a, b)) {
+    for a in leaves(sheet) {
+        let later = sheet.facts.openings_near(a.bounds).filter(|door| door.id > a.door.id);
+        for b in later.flat_map(leaves_of).filter(|b| meet(&a, b)) {
             let (one, other) = (capital(&called(sheet, a.door.id)), called(sheet, b.door.id));
             out.push(
                 Finding::new(

@@ -2,7 +2,7 @@
 
 use geometry::gap;
 use plan::detail::electrical::ALARM_SENSES;
-use plan::element::{Furnishing, ServiceKind};
+use plan::element::{BodyKind, Furnishing, ServiceKind};
 use plan::{Body, Edition, Element};
 
 use super::devices::of_kind;
@@ -46,10 +46,8 @@ const WHY: &str = "An alarm that goes off over every breakfast is taken down.";
 
 fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
     let cookers: Vec<(&Element, &Furnishing)> = sheet
-        .plan()
-        .elements()
-        .iter()
-        .filter(|e| e.stands())
+        .facts
+        .standing(&[BodyKind::Furnishing])
         .filter_map(|e| match &e.body {
             Body::Furnishing(f) if cooks(f) => Some((e, f)),
             _ => None,

@@ -2,7 +2,7 @@
 
 use geometry::gap;
 use measure::Len;
-use plan::element::{Furnishing, ServiceKind};
+use plan::element::{BodyKind, Furnishing, ServiceKind};
 use plan::{Body, Element};
 
 use super::devices::{in_room, room_of};
@@ -19,7 +19,7 @@ pub(super) fn each(
     why: &'static str,
     wanted: impl Fn(&Element, &Furnishing) -> bool,
 ) {
-    let standing = sheet.plan().elements().iter().filter(|e| e.stands());
+    let standing = sheet.facts.standing(&[BodyKind::Furnishing]);
     for element in standing {
         let Body::Furnishing(thing) = &element.body else { continue };
         if !wanted(element, thing) {

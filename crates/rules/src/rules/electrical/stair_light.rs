@@ -1,7 +1,7 @@
 //! A stair without a light.
 
 use plan::Body;
-use plan::element::ServiceKind;
+use plan::element::{BodyKind, ServiceKind};
 
 use super::devices::{drawn, in_room};
 use crate::rules::rooms::words::{called, capital};
@@ -46,7 +46,7 @@ fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
     if !drawn(sheet, ServiceKind::Light) {
         return;
     }
-    for element in sheet.plan().elements().iter().filter(|e| e.stands()) {
+    for element in sheet.facts.standing(&[BodyKind::Stair]) {
         let Body::Stair(stair) = &element.body else { continue };
         let middle = stair.placed().centre();
         let lit = [stair.foot, middle]

@@ -1,6 +1,6 @@
 //! A switch that an open door covers.
 
-use geometry::gap;
+use geometry::{Bounds, gap};
 use measure::Len;
 use plan::element::ServiceKind;
 use space::leaf_reaches;
@@ -46,7 +46,8 @@ fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
     let limit = sheet.book.len("switch-behind-leaf");
     for (element, switch) in of_kind(sheet, ServiceKind::Switch) {
         let place = switch.placed().corners();
-        for door in &sheet.facts.openings {
+        let reach = Bounds::of(&place).grow(limit.value.max(Len::ZERO));
+        for door in sheet.facts.openings_near(reach) {
             let Some(leaf) = door.leaves.first() else { continue };
             let distance = gap(&place, &[leaf.hinge, leaf.open]).len;
             let latch = gap(&place, &[leaf.shut]).len;

@@ -62,7 +62,7 @@ fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
 
 /// Whether anything is torn out.
 fn removes(sheet: &Sheet<'_>) -> bool {
-    sheet.plan().elements().iter().any(|e| e.state == State::Removed)
+    sheet.facts.anything_removed()
 }
 
 #[cfg(test)]

@@ -3,6 +3,7 @@
 use plan::detail::overhead::DUCT_MADE_OF;
 
 use super::told::{self, Demand, Good};
+use crate::rules::stated::fitting;
 use crate::{Finding, Group, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
@@ -50,12 +51,7 @@ const DEMANDS: &[Demand] = &[Demand {
 
 fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
     for demand in DEMANDS {
-        told::check(
-            sheet,
-            out,
-            demand,
-            sheet.plan().elements().iter().filter(|e| e.stands() && DUCT_MADE_OF.fits(&e.body)),
-        );
+        told::check(sheet, out, demand, fitting(sheet, &DUCT_MADE_OF));
     }
 }
 

@@ -3,7 +3,7 @@
 use geometry::Placed;
 use measure::Len;
 use plan::Body;
-use plan::element::Furnishing;
+use plan::element::{BodyKind, Furnishing};
 use space::clear_before;
 
 use super::words::{called, capital};
@@ -46,13 +46,15 @@ const WHY: &str =
     "A room that looks large enough on paper has no place to dress or to push a chair back.";
 
 fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
-    for element in sheet.plan().elements().iter().filter(|e| e.stands()) {
+    for element in sheet.facts.standing(&[BodyKind::Furnishing]) {
         let Body::Furnishing(piece) = &element.body else { continue };
         let Some((slug, sides)) = asked(piece) else { continue };
         let limit: Limit<Len> = sheet.book.len(slug);
         let floor = sheet.plan().site.floor_build;
         let heights = (floor + Len::inches(1), floor + Len::inches(60));
-        let clear = |p: Placed| clear_before(sheet.facts, p, p.width, heights, &[element.id]);
+        let clear = |p: Placed| {
+            clear_before(sheet.facts, (p, p.width), heights, &[element.id], limit.value)
+        };
         let roomiest = sides.into_iter().map(|side| (clear(side), side));
         let Some((clear, side)) = roomiest.max_by_key(|(clear, _)| *clear) else { continue };
         if clear >= limit.value {

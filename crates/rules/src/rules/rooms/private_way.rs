@@ -1,6 +1,6 @@
 //! A bedroom that is reached through another bedroom only.
 
-use plan::element::RoomUse;
+use plan::element::{BodyKind, RoomUse};
 use space::Room;
 
 use super::words::{capital, room_called, room_elements};
@@ -83,8 +83,8 @@ fn through_bedrooms(sheet: &Sheet<'_>, room: &Room) -> bool {
             _ => return false,
         }
     }
-    let stairs = sheet.plan().elements().iter().any(|e| match &e.body {
-        plan::Body::Stair(stair) => e.stands() && room.shape.contains(stair.foot),
+    let stairs = sheet.facts.standing(&[BodyKind::Stair]).any(|e| match &e.body {
+        plan::Body::Stair(stair) => room.shape.contains(stair.foot),
         _ => false,
     });
     bedroom && !stairs

@@ -24,7 +24,7 @@ mod way_down;
 
 use geometry::Placed;
 use measure::Len;
-use plan::element::Stair;
+use plan::element::{BodyKind, Stair};
 use plan::{Body, Element, ElementId, House, State};
 
 use crate::rules::rooms::words::{called, capital};
@@ -56,7 +56,7 @@ pub(super) const RULES: &[Rule] = &[
 
 /// The standing stairs, in the order of their ids.
 fn stairs<'a>(sheet: &Sheet<'a>) -> impl Iterator<Item = (&'a Element, &'a Stair)> + use<'a> {
-    sheet.plan().elements().iter().filter(|e| e.stands()).filter_map(|e| match &e.body {
+    sheet.facts.standing(&[BodyKind::Stair]).filter_map(|e| match &e.body {
         Body::Stair(stair) => Some((e, stair)),
         _ => None,
     })

@@ -43,7 +43,7 @@ const WHY: &str = "What has no stair has no way out.";
 
 fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
     let Some(room) = sheet.facts.rooms.iter().find(|room| habitable(room.room_use)) else { return };
-    let leads = sheet.plan().elements().iter().filter(|e| e.stands()).any(|e| {
+    let leads = sheet.facts.standing(ARRIVAL.kinds()).any(|e| {
         let stated = e.stated(&ARRIVAL).and_then(Value::yes) == Some(true);
         stated
             || match &e.body {

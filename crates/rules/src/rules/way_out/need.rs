@@ -1,7 +1,7 @@
 //! Where an escape opening is needed: each sleeping room, or else the basement as a whole.
 
 use measure::Area;
-use plan::element::RoomUse;
+use plan::element::{BodyKind, RoomUse};
 use plan::{House, State};
 use space::{Room, RoomIndex};
 
@@ -114,12 +114,7 @@ pub(super) fn sprinkler_exception(sheet: &Sheet<'_>) -> Option<SprinklerPath> {
     }
     let all = candidates(sheet.facts, None);
     let serves = |c: &&Candidate<'_>| c.could_serve(sheet) && verdict(sheet, c).corrections == 0;
-    let stairs = sheet
-        .plan()
-        .elements()
-        .iter()
-        .filter(|e| e.stands() && matches!(e.body, plan::Body::Stair(_)))
-        .count();
+    let stairs = sheet.facts.standing(&[BodyKind::Stair]).count();
     let doors = all.iter().filter(|c| c.window().is_none()).filter(serves).count();
     let openings = all.iter().filter(serves).count();
     if stairs + doors >= 2 {
