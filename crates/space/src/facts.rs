@@ -8,7 +8,7 @@ use plan::{Body, ElementId, Plan};
 
 use crate::standing::Standing;
 use crate::walls::Cuts;
-use crate::{OpeningFacts, OverheadFacts, Room, RoomIndex, Solid, WallFacts};
+use crate::{List, OpeningFacts, OverheadFacts, Room, RoomIndex, Solid, WallFacts};
 use crate::{openings, overheads, rooms, solids, walls};
 
 /// What was derived from one plan. Every list is in a fixed order: elements by id, rooms by their
@@ -17,13 +17,13 @@ use crate::{openings, overheads, rooms, solids, walls};
 pub struct Facts {
     pub plan: Arc<Plan>,
     /// Standing foundation walls, partitions and furring.
-    pub walls: Vec<WallFacts>,
+    pub walls: List<WallFacts>,
     /// Standing openings whose host stands.
-    pub openings: Vec<OpeningFacts>,
-    pub rooms: Vec<Room>,
+    pub openings: List<OpeningFacts>,
+    pub rooms: List<Room>,
     /// Everything standing that takes up floor or body space, as convex pieces with a height range.
-    pub solids: Vec<Solid>,
-    pub overheads: Vec<OverheadFacts>,
+    pub solids: List<Solid>,
+    pub overheads: List<OverheadFacts>,
     /// Room tags that stand in no room: in an open face, outdoors or in a wall.
     pub loose_tags: Vec<ElementId>,
     pub(crate) standing: Standing,
@@ -60,11 +60,11 @@ pub fn derive_in_parts(plan: &Arc<Plan>, done: &mut dyn FnMut(&'static str)) -> 
         standing: Standing::new(plan),
         opening_grid: Grid::new(openings.iter().map(OpeningFacts::bounds).collect()),
         room_grid,
-        walls,
-        openings,
-        rooms,
-        solids,
-        overheads,
+        walls: walls.into(),
+        openings: openings.into(),
+        rooms: rooms.into(),
+        solids: solids.into(),
+        overheads: overheads.into(),
         solid_grid,
         overhead_grid,
     }
@@ -72,11 +72,11 @@ pub fn derive_in_parts(plan: &Arc<Plan>, done: &mut dyn FnMut(&'static str)) -> 
 
 impl Facts {
     pub fn wall(&self, id: ElementId) -> Option<&WallFacts> {
-        self.walls.binary_search_by_key(&id, |w| w.id).ok().map(|i| &self.walls[i])
+        self.walls.find(&id, |w| w.id).map(|i| &self.walls[i])
     }
 
     pub fn opening(&self, id: ElementId) -> Option<&OpeningFacts> {
-        self.openings.binary_search_by_key(&id, |o| o.id).ok().map(|i| &self.openings[i])
+        self.openings.find(&id, |o| o.id).map(|i| &self.openings[i])
     }
 
     /// Whether an element is a door or a cased opening.
@@ -113,7 +113,7 @@ impl Facts {
     }
 
     pub fn overhead(&self, id: ElementId) -> Option<&OverheadFacts> {
-        self.overheads.binary_search_by_key(&id, |o| o.id).ok().map(|i| &self.overheads[i])
+        self.overheads.find(&id, |o| o.id).map(|i| &self.overheads[i])
     }
 
     pub fn room(&self, index: RoomIndex) -> &Room {
@@ -127,10 +127,10 @@ impl Facts {
     }
 
     /// The pieces of one element.
-    pub fn solids_of(&self, id: ElementId) -> &[Solid] {
+    pub fn solids_of(&self, id: ElementId) -> impl Iterator<Item = &Solid> + Clone {
         let first = self.solids.partition_point(|s| s.element < id);
         let last = self.solids.partition_point(|s| s.element <= id);
-        &self.solids[first..last]
+        self.solids.range(first, last)
     }
 
     /// The openings that open to a room, by id.

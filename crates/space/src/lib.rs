@@ -9,6 +9,7 @@ mod cover;
 mod facts;
 mod gap;
 mod headroom;
+mod list;
 mod openings;
 mod overheads;
 mod reach;
@@ -28,6 +29,7 @@ pub use cover::{Cover, CoverBy, cover};
 pub use facts::{Facts, derive, derive_in_parts};
 pub use gap::{ClearGap, clear_to_next};
 pub use headroom::{HeightRegion, area_at_least, clear_over, height_regions, height_shares};
+pub use list::List;
 pub use openings::{DoorClear, Leaf, NetClear, OpeningFacts, door_clear, leaf_reaches, net_clear};
 pub use overheads::OverheadFacts;
 pub use reach::{

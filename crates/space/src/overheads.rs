@@ -6,7 +6,7 @@ use plan::element::{OverheadKind, OverheadShape};
 use plan::{Body, ElementId, Plan};
 
 /// One overhead as it hangs over the floor.
-#[derive(Clone, Debug)]
+#[derive(Clone, Debug, PartialEq, Eq)]
 pub struct OverheadFacts {
     pub id: ElementId,
     pub kind: OverheadKind,

@@ -19,7 +19,7 @@ pub enum SolidKind {
 }
 
 /// A convex piece of an element with the height range it fills, from the slab.
-#[derive(Clone, Debug)]
+#[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Solid {
     pub element: ElementId,
     pub kind: SolidKind,

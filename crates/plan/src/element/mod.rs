@@ -102,7 +102,8 @@ pub enum BodyKind {
     Shell,
     Partition,
     Furring,
-    Opening,
+    Door,
+    Window,
     Column,
     Stair,
     Overhead,
@@ -114,7 +115,7 @@ pub enum BodyKind {
 
 impl BodyKind {
     /// How many there are.
-    pub const COUNT: usize = 11;
+    pub const COUNT: usize = 12;
 }
 
 impl Body {
@@ -123,7 +124,10 @@ impl Body {
             Body::Shell(_) => BodyKind::Shell,
             Body::Partition(_) => BodyKind::Partition,
             Body::Furring(_) => BodyKind::Furring,
-            Body::Opening(_) => BodyKind::Opening,
+            Body::Opening(o) => match o.kind {
+                OpeningKind::Door(_) => BodyKind::Door,
+                OpeningKind::Window(_) => BodyKind::Window,
+            },
             Body::Column(_) => BodyKind::Column,
             Body::Stair(_) => BodyKind::Stair,
             Body::Overhead(_) => BodyKind::Overhead,

@@ -16,7 +16,7 @@ pub use leaf::leaf_reaches;
 pub use window::{NetClear, net_clear};
 
 /// One door, cased opening or window in its wall.
-#[derive(Clone, Debug)]
+#[derive(Clone, Debug, PartialEq, Eq)]
 pub struct OpeningFacts {
     pub id: ElementId,
     pub host: ElementId,
@@ -41,7 +41,7 @@ pub struct OpeningFacts {
 }
 
 /// A door leaf and the floor it sweeps.
-#[derive(Clone, Debug)]
+#[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Leaf {
     pub hinge: Pt,
     /// The free edge when shut and when open 90°.

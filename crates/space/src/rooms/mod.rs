@@ -19,7 +19,7 @@ pub(crate) use find::Floors;
 pub struct RoomIndex(pub usize);
 
 /// A room: a face enclosed by walls and the lines of doors and cased openings.
-#[derive(Clone, Debug)]
+#[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Room {
     pub index: RoomIndex,
     /// The floor at the finished faces; islands (columns are not islands, closed walls are) are holes.

@@ -24,7 +24,7 @@ pub enum WallKind {
 }
 
 /// One wall (foundation, partition or furring) with its thickness.
-#[derive(Clone, Debug)]
+#[derive(Clone, Debug, PartialEq, Eq)]
 pub struct WallFacts {
     pub id: ElementId,
     pub kind: WallKind,
@@ -47,7 +47,7 @@ pub struct WallFacts {
 }
 
 /// One layer of a wall in the plan.
-#[derive(Clone, Debug)]
+#[derive(Clone, Debug, PartialEq, Eq)]
 pub struct LayerStrip {
     pub material: Material,
     pub quad: [Pt; 4],

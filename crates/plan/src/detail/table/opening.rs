@@ -7,19 +7,19 @@ use crate::element::{Body, BodyKind, OpeningKind};
 use measure::Len;
 
 const WINDOW: Subject = Subject::Element(
-    &[BodyKind::Opening],
+    &[BodyKind::Window],
     |body| matches!(body, Body::Opening(o) if matches!(o.kind, OpeningKind::Window(_))),
 );
 const DOOR: Subject = Subject::Element(
-    &[BodyKind::Opening],
+    &[BodyKind::Door],
     |body| matches!(body, Body::Opening(o) if matches!(o.kind, OpeningKind::Door(_))),
 );
 const WELL: Subject = Subject::Element(
-    &[BodyKind::Opening],
+    &[BodyKind::Window],
     |body| matches!(body, Body::Opening(o) if o.window().is_some_and(|w| w.well.is_some())),
 );
 const LADDER: Subject = Subject::Element(
-    &[BodyKind::Opening],
+    &[BodyKind::Window],
     |body| matches!(body, Body::Opening(o) if o.window().and_then(|w| w.well).is_some_and(|w| w.ladder)),
 );
 

@@ -5,7 +5,7 @@ use crate::detail::Detail;
 use crate::element::{Body, BodyKind, Opening, OpeningKind};
 
 const WAY_IN: Subject =
-    Subject::Element(&[BodyKind::Stair, BodyKind::RoomTag, BodyKind::Opening], |body| {
+    Subject::Element(&[BodyKind::Stair, BodyKind::RoomTag, BodyKind::Door], |body| {
         matches!(
             body,
             Body::Stair(_)
