@@ -18,7 +18,7 @@ const PLANS: &[&str] = &[
 /// A demo plan and what is found in it.
 struct Checked {
     facts: Facts,
-    findings: Vec<Finding>,
+    findings: Vec<Arc<Finding>>,
 }
 
 /// The demo plans are read and checked once, when the first example is asked for.

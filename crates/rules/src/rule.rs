@@ -4,7 +4,7 @@ use std::cell::OnceCell;
 
 use plan::element::{BodyKind, ServicePoint};
 use plan::{Body, Element, ElementId, Plan};
-use space::Facts;
+use space::{Facts, OpeningFacts, Room};
 
 use crate::rules::build::fixtures::{self, Fitted, Fixture};
 use crate::rules::electrical::devices::Devices;
@@ -40,7 +40,7 @@ pub struct Rule {
     pub page: &'static str,
     /// Slugs of the code book that it cites.
     pub cites: &'static [&'static str],
-    pub check: fn(&Sheet<'_>, &mut Vec<Finding>),
+    pub check: Check,
     /// Edits that may cure a finding of this rule; [`crate::remedies`] tries them and keeps those that do.
     pub remedies: Option<fn(&Finding, &Sheet<'_>) -> Vec<Remedy>>,
 }
@@ -48,6 +48,43 @@ pub struct Rule {
 impl std::fmt::Debug for Rule {
     fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
         f.write_str(self.slug)
+    }
+}
+
+/// What a rule judges at a time. A rule that judges things one by one is asked again only about those of which
+/// something has changed (`kept/`): what it says about one of them rests on nothing but what its variant names, and on
+/// what is drawn and stated at all, without where it stands: the kinds of the elements, their details, the uses of the
+/// rooms, and which openings join them.
+#[derive(Clone, Copy)]
+pub enum Check {
+    /// The plan as a whole.
+    Plan(fn(&Sheet<'_>, &mut Vec<Finding>)),
+    /// A room: with its walls, its openings, what stands or hangs in it, and the rooms behind its openings.
+    Rooms(fn(&Sheet<'_>, &Room, &mut Vec<Finding>)),
+    /// An opening: with its leaf, and what stands no farther from it than the greatest of some limits.
+    Openings(&'static [&'static str], fn(&Sheet<'_>, &OpeningFacts, &mut Vec<Finding>)),
+    /// A standing, solid element of some kinds: with what stands no farther from it than the greatest of some limits,
+    /// and the room that it is in.
+    Things(
+        &'static [BodyKind],
+        &'static [&'static str],
+        fn(&Sheet<'_>, &Element, &mut Vec<Finding>),
+    ),
+}
+
+impl Rule {
+    /// Judges everything that the rule is about, in order.
+    pub fn judge(&self, sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
+        match self.check {
+            Check::Plan(check) => check(sheet, out),
+            Check::Rooms(check) => sheet.facts.rooms.iter().for_each(|r| check(sheet, r, out)),
+            Check::Openings(_, check) => {
+                sheet.facts.openings.iter().for_each(|o| check(sheet, o, out));
+            }
+            Check::Things(kinds, _, check) => {
+                sheet.facts.standing(kinds).for_each(|e| check(sheet, e, out));
+            }
+        }
     }
 }
 

@@ -70,6 +70,19 @@ pub fn derive_in_parts(plan: &Arc<Plan>, done: &mut dyn FnMut(&'static str)) -> 
     }
 }
 
+/// Two plans have the same facts where all that is drawn from them is the same; how it is looked up does not count.
+impl PartialEq for Facts {
+    fn eq(&self, other: &Facts) -> bool {
+        self.walls == other.walls
+            && self.openings == other.openings
+            && self.rooms == other.rooms
+            && self.solids == other.solids
+            && self.overheads == other.overheads
+            && self.loose_tags == other.loose_tags
+            && self.standing == other.standing
+    }
+}
+
 impl Facts {
     pub fn wall(&self, id: ElementId) -> Option<&WallFacts> {
         self.walls.find(&id, |w| w.id).map(|i| &self.walls[i])
@@ -141,6 +154,16 @@ impl Facts {
     /// The openings whose boxes, swinging leaves included, meet a box, by id.
     pub fn openings_near(&self, bounds: Bounds) -> impl Iterator<Item = &OpeningFacts> {
         self.opening_grid.query(bounds).into_iter().map(|i| &self.openings[i])
+    }
+
+    /// Where the openings stand in the list whose boxes, swinging leaves included, meet a box.
+    pub(crate) fn opening_places_near(&self, bounds: Bounds) -> Vec<usize> {
+        self.opening_grid.query(bounds)
+    }
+
+    /// The rooms whose boxes meet a box, in order.
+    pub(crate) fn rooms_near(&self, bounds: Bounds) -> impl Iterator<Item = &Room> {
+        self.room_grid.query(bounds).into_iter().map(|i| &self.rooms[i])
     }
 
     /// The solids whose boxes meet a box, in order.

@@ -4,6 +4,7 @@
 //! no drawing: it measures, others judge.
 
 pub mod carry;
+mod changes;
 mod common_wall;
 mod cover;
 mod facts;
@@ -24,6 +25,7 @@ mod wall_space;
 mod walls;
 pub mod ways;
 
+pub use changes::Changes;
 pub use common_wall::common_walls;
 pub use cover::{Cover, CoverBy, cover};
 pub use facts::{Facts, derive, derive_in_parts};

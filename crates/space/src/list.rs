@@ -44,7 +44,10 @@ impl<T> List<T> {
     /// How many items of a list in order come before the first of which this does not hold.
     pub fn partition_point(&self, holds: impl Fn(&T) -> bool) -> usize {
         let chunk = self.chunks.partition_point(|c| c.last().is_some_and(&holds));
-        chunk * CHUNK + self.chunks.get(chunk).map_or(0, |c| c.partition_point(holds))
+        match self.chunks.get(chunk) {
+            Some(items) => chunk * CHUNK + items.partition_point(holds),
+            None => self.len,
+        }
     }
 
     /// Where the item with a key is in a list in the order of that key.

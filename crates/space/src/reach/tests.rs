@@ -115,7 +115,10 @@ fn clear_depth_and_clear_width_before_a_panel() {
     s.partition((53, 0), (53, 50));
     let facts = derive(&s.shared());
     let placed = service(&facts, panel).placed();
-    assert_eq!(clear_before(&facts, (placed, Len::inches(10)), HEIGHT, &[panel], REACH), Len::inches(44));
+    assert_eq!(
+        clear_before(&facts, (placed, Len::inches(10)), HEIGHT, &[panel], REACH),
+        Len::inches(44)
+    );
     let span = clear_span(&facts, placed, Len::inches(36), HEIGHT, &[panel]);
     assert_eq!((span.left, span.right), (Len::inches(5), Len::inches(180)));
     assert_eq!(span.width(), Len::inches(185));

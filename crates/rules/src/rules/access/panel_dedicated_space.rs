@@ -6,7 +6,7 @@ use plan::ElementId;
 use plan::element::{OverheadKind, ServicePoint};
 use space::SolidKind;
 
-use crate::{Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
+use crate::{Check, Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
 
 use super::panel;
 
@@ -41,7 +41,7 @@ Remedies
 None is offered: moving a pipe or a duct is work for its own trade.
 ",
     cites: &["panel-dedicated-space"],
-    check,
+    check: Check::Plan(check),
     remedies: None,
 };
 

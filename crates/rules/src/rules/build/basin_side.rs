@@ -4,7 +4,7 @@ use measure::Len;
 
 use super::fixtures::{Fixture, beside, fixtures};
 use crate::rules::rooms::words::{called, capital};
-use crate::{Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
+use crate::{Check, Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "basin-side",
@@ -36,7 +36,7 @@ Remedies
 Move the basin, or choose a smaller one.
 ",
     cites: &["basin-side"],
-    check,
+    check: Check::Plan(check),
     remedies: None,
 };
 

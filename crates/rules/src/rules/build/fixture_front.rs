@@ -4,7 +4,7 @@ use space::clear_before;
 
 use super::fixtures::{Fixture, fixtures, heights};
 use crate::rules::rooms::words::{called, capital};
-use crate::{Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
+use crate::{Check, Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "fixture-front",
@@ -35,7 +35,7 @@ Remedies
 Move the fixture, or the wall before it.
 ",
     cites: &["fixture-front", "shower-front"],
-    check,
+    check: Check::Plan(check),
     remedies: None,
 };
 

@@ -8,7 +8,7 @@ use plan::{Body, Element};
 use super::garage::is_garage;
 use crate::rules::rooms::words::{called, capital};
 use crate::rules::stated::{is_new, place};
-use crate::{Finding, Group, Phrase, Quantity, Rule, Severity, Sheet};
+use crate::{Check, Finding, Group, Phrase, Quantity, Rule, Severity, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "garage-board",
@@ -37,7 +37,7 @@ Remedies
 Board on the garage side, patched wherever it is opened.
 ",
     cites: &["garage-board"],
-    check,
+    check: Check::Plan(check),
     remedies: None,
 };
 

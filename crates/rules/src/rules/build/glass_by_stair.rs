@@ -6,7 +6,7 @@ use plan::element::BodyKind;
 
 use super::glass::{bottom, new_windows};
 use crate::rules::rooms::words::{called, capital};
-use crate::{Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
+use crate::{Check, Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "glass-by-stair",
@@ -36,7 +36,7 @@ Remedies
 Safety glass: state it of the window.
 ",
     cites: &["glass-by-stair", "glass-by-stair-bottom"],
-    check,
+    check: Check::Plan(check),
     remedies: Some(|finding, sheet| {
         let windows = finding.elements.iter().copied().filter(|id| {
             let body = sheet.plan().get(*id).map(|e| &e.body);

@@ -6,7 +6,7 @@ use plan::element::Furnishing;
 
 use super::fixtures::{Fixture, fixtures};
 use crate::rules::rooms::words::{called, capital};
-use crate::{Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
+use crate::{Check, Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "shower-head",
@@ -36,7 +36,7 @@ Remedies
 Move the duct or the shower.
 ",
     cites: &["shower-head", "shower-head-side"],
-    check,
+    check: Check::Plan(check),
     remedies: None,
 };
 

@@ -4,7 +4,7 @@ use measure::Area;
 
 use super::fixtures::{Fixture, fixtures};
 use crate::rules::rooms::words::{called, capital};
-use crate::{Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
+use crate::{Check, Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "shower-size",
@@ -34,7 +34,7 @@ Remedies
 A larger shower.
 ",
     cites: &["shower-area", "shower-side"],
-    check,
+    check: Check::Plan(check),
     remedies: None,
 };
 

@@ -2,7 +2,7 @@
 
 use super::fixtures::{Fixture, beside, fixtures};
 use crate::rules::rooms::words::{called, capital};
-use crate::{Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
+use crate::{Check, Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "toilet-side",
@@ -32,7 +32,7 @@ Remedies
 Move the toilet, which moves its drain, or the wall.
 ",
     cites: &["toilet-side"],
-    check,
+    check: Check::Plan(check),
     remedies: None,
 };
 

@@ -6,7 +6,7 @@ use plan::detail::stair::UNDERSIDE_LINED;
 use plan::element::{BodyKind, RoomUse};
 
 use crate::rules::rooms::words::{capital, room_called, room_elements};
-use crate::{Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
+use crate::{Check, Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "under-stair",
@@ -37,7 +37,7 @@ Remedies
 Line it with 1/2 in board.
 ",
     cites: &["under-stair"],
-    check,
+    check: Check::Plan(check),
     remedies: None,
 };
 

@@ -5,7 +5,7 @@ use plan::detail::Value;
 use plan::detail::opening::{EGRESS_DOOR, LANDING, STEP_DOWN};
 
 use crate::rules::stated::{Demand, fitting, is_new, judge, state_all};
-use crate::{Finding, Group, Quantity, Rule, Sheet};
+use crate::{Check, Finding, Group, Quantity, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "door-landing",
@@ -36,7 +36,7 @@ Remedies
 A landing as wide as the door and 36 in deep.
 ",
     cites: &["door-landing", "door-drop", "door-drop-egress"],
-    check,
+    check: Check::Plan(check),
     remedies: Some(|finding, sheet| {
         let landing = sheet.book.length("door-landing");
         state_all(finding, sheet, &LANDING, Value::Length(landing))

@@ -6,7 +6,7 @@ use space::OpeningFacts;
 
 use super::devices::{middle, of_kind};
 use crate::rules::rooms::words::{called, capital};
-use crate::{Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
+use crate::{Check, Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "alarm-near-bath",
@@ -36,7 +36,7 @@ Remedies
 Move the alarm away from the door.
 ",
     cites: &["alarm-bath-distance"],
-    check,
+    check: Check::Plan(check),
     remedies: None,
 };
 

@@ -6,7 +6,7 @@ use space::Room;
 
 use super::devices::{drawn, in_room};
 use crate::rules::rooms::words::{capital, room_called, room_elements};
-use crate::{Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
+use crate::{Check, Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "alarm-tall-room",
@@ -37,7 +37,7 @@ Remedies
 Add a smoke alarm in the room or hall that has none.
 ",
     cites: &["alarm-tall-room"],
-    check,
+    check: Check::Plan(check),
     remedies: None,
 };
 

@@ -1,11 +1,12 @@
 //! A bath that nothing airs.
 
 use plan::element::{RoomUse, ServiceKind, Window, WindowOperation};
+use space::Room;
 
 use super::devices::{in_room, was_there};
 use crate::rules::bedroom::glazing::frames_of;
 use crate::rules::rooms::words::{capital, room_called, room_elements};
-use crate::{Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
+use crate::{Check, Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "bath-vent",
@@ -35,40 +36,37 @@ Remedies
 Add an exhaust fan with a duct to outdoors: 50 cfm, or 20 cfm where it runs always.
 ",
     cites: &["bath-vent", "bath-window"],
-    check,
+    check: Check::Rooms(check),
     remedies: None,
 };
 
 const WHY: &str = "What a shower steams off stays in the walls.";
 
-fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
+fn check(sheet: &Sheet<'_>, room: &Room, out: &mut Vec<Finding>) {
     let limit = sheet.book.area("bath-window");
-    let baths = sheet.facts.rooms.iter().filter(|r| r.room_use == RoomUse::Bath);
-    for bath in baths.filter(|r| !was_there(sheet, r)) {
-        let opens = |w: &Window| w.operation != WindowOperation::Fixed;
-        let window = frames_of(sheet.facts, bath, opens);
-        if window >= limit.value || !in_room(sheet, ServiceKind::ExhaustFan, bath.index).is_empty()
-        {
-            continue;
-        }
-        let title = format!(
-            "{} has no fan and no window that is large enough",
-            capital(&room_called(bath))
-        );
-        out.push(
-            Finding::new(
-                Severity::Verify,
-                sheet.book.cite("bath-vent"),
-                RULE.slug,
-                room_elements(bath),
-                Phrase::text(title),
-                WHY,
-            )
-            .figures(Quantity::Area(window), Quantity::Area(limit.value))
-            .assuming("the exhaust fan is not drawn")
-            .at(Place::Point(bath.label_at)),
-        );
+    if room.room_use != RoomUse::Bath || was_there(sheet, room) {
+        return;
     }
+    let opens = |w: &Window| w.operation != WindowOperation::Fixed;
+    let window = frames_of(sheet.facts, room, opens);
+    if window >= limit.value || !in_room(sheet, ServiceKind::ExhaustFan, room.index).is_empty() {
+        return;
+    }
+    let title =
+        format!("{} has no fan and no window that is large enough", capital(&room_called(room)));
+    out.push(
+        Finding::new(
+            Severity::Verify,
+            sheet.book.cite("bath-vent"),
+            RULE.slug,
+            room_elements(room),
+            Phrase::text(title),
+            WHY,
+        )
+        .figures(Quantity::Area(window), Quantity::Area(limit.value))
+        .assuming("the exhaust fan is not drawn")
+        .at(Place::Point(room.label_at)),
+    );
 }
 
 #[cfg(test)]

@@ -8,7 +8,7 @@ use space::Room;
 use super::devices::{behind_door, drawn, in_room, room_of};
 use crate::rules::build::garage::is_garage;
 use crate::rules::rooms::words::{called, capital, room_called, room_elements, rooms_called};
-use crate::{Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
+use crate::{Check, Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "co-alarm",
@@ -43,7 +43,7 @@ Remedies
 Add a carbon monoxide alarm, or one that tells both, outside the bedroom.
 ",
     cites: &["co-alarm"],
-    check,
+    check: Check::Plan(check),
     remedies: None,
 };
 

@@ -4,7 +4,7 @@ use plan::element::{Furnishing, RoomUse};
 
 use super::near_thing;
 use crate::rules::build::fixtures::Fixture;
-use crate::{Finding, Group, Rule, Sheet};
+use crate::{Check, Finding, Group, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "receptacle-basin",
@@ -33,7 +33,7 @@ Remedies
 Set one beside the basin.
 ",
     cites: &["receptacle-basin"],
-    check,
+    check: Check::Plan(check),
     remedies: None,
 };
 

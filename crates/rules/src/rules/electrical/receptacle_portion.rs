@@ -1,9 +1,10 @@
 //! An unfinished portion or a laundry without a receptacle.
 
 use plan::element::{RoomUse, ServiceKind};
+use space::Room;
 
 use super::devices::{drawn, in_room, none_in_room};
-use crate::{Finding, Group, Rule, Sheet};
+use crate::{Check, Finding, Group, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "receptacle-portion",
@@ -34,28 +35,29 @@ Remedies
 Add a receptacle.
 ",
     cites: &["receptacle-portion"],
-    check,
+    check: Check::Rooms(check),
     remedies: None,
 };
 
 const WHY: &str = "Work behind the new wall is otherwise done on an extension cord through a door.";
 
-fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
+fn check(sheet: &Sheet<'_>, room: &Room, out: &mut Vec<Finding>) {
     if !drawn(sheet, ServiceKind::Receptacle) {
         return;
     }
     let portion = |u| matches!(u, RoomUse::Unfinished | RoomUse::Mechanical | RoomUse::Laundry);
-    for room in sheet.facts.rooms.iter().filter(|r| r.tag.is_some() && portion(r.room_use)) {
-        if !in_room(sheet, ServiceKind::Receptacle, room.index).is_empty() {
-            continue;
-        }
-        out.push(none_in_room(
-            room,
-            (RULE.slug, sheet.book.cite("receptacle-portion")),
-            "has no receptacle",
-            WHY,
-        ));
+    if room.tag.is_none() || !portion(room.room_use) {
+        return;
     }
+    if !in_room(sheet, ServiceKind::Receptacle, room.index).is_empty() {
+        return;
+    }
+    out.push(none_in_room(
+        room,
+        (RULE.slug, sheet.book.cite("receptacle-portion")),
+        "has no receptacle",
+        WHY,
+    ));
 }
 
 #[cfg(test)]

@@ -3,7 +3,7 @@
 use plan::element::Furnishing;
 
 use super::near_thing;
-use crate::{Finding, Group, Rule, Sheet};
+use crate::{Check, Finding, Group, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "receptacle-washer",
@@ -32,7 +32,7 @@ Remedies
 Set one behind or beside the machine.
 ",
     cites: &["receptacle-washer"],
-    check,
+    check: Check::Plan(check),
     remedies: None,
 };
 

@@ -7,7 +7,7 @@ use space::leaf_reaches;
 
 use super::devices::of_kind;
 use crate::rules::rooms::words::{called, capital};
-use crate::{Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
+use crate::{Check, Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "switch-behind-leaf",
@@ -36,7 +36,7 @@ Remedies
 Move the switch to the latch side, or turn the door.
 ",
     cites: &["switch-behind-leaf"],
-    check,
+    check: Check::Plan(check),
     remedies: None,
 };
 

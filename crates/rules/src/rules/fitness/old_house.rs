@@ -4,7 +4,7 @@ use plan::detail::site::YEAR_BUILT;
 use plan::{House, State};
 
 use super::{advice, is_finished};
-use crate::{Finding, Group, Rule, Sheet};
+use crate::{Check, Finding, Group, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "old-house",
@@ -34,7 +34,7 @@ Remedies
 Accredited people test and remove it.
 ",
     cites: &["old-house"],
-    check,
+    check: Check::Plan(check),
     remedies: None,
 };
 

@@ -3,7 +3,7 @@
 use plan::detail::heat::BASE;
 
 use super::told::{self, Demand, Good};
-use crate::{Finding, Group, Rule, Sheet};
+use crate::{Check, Finding, Group, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "appliance-base",
@@ -32,7 +32,7 @@ Remedies
 A base of masonry or metal.
 ",
     cites: &["appliance-base"],
-    check,
+    check: Check::Plan(check),
     remedies: Some(|finding, sheet| told::remedies(finding, sheet, DEMANDS)),
 };
 

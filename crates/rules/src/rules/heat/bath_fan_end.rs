@@ -4,7 +4,7 @@ use plan::detail::heat::FAN_END;
 use plan::element::ServiceKind;
 
 use super::told::{self, Demand, Good};
-use crate::{Finding, Group, Rule, Sheet};
+use crate::{Check, Finding, Group, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "bath-fan-end",
@@ -33,7 +33,7 @@ Remedies
 A duct to the outdoors, through the rim.
 ",
     cites: &["bath-fan-end"],
-    check,
+    check: Check::Plan(check),
     remedies: Some(|finding, sheet| told::remedies(finding, sheet, DEMANDS)),
 };
 

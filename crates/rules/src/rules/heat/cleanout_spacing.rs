@@ -4,7 +4,7 @@ use plan::detail::plumbing::NEXT_CLEANOUT;
 use plan::element::ServiceKind;
 
 use super::told::{self, Demand, Good};
-use crate::{Finding, Group, Rule, Sheet};
+use crate::{Check, Finding, Group, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "cleanout-spacing",
@@ -33,7 +33,7 @@ Remedies
 One more cleanout.
 ",
     cites: &["cleanout-spacing"],
-    check,
+    check: Check::Plan(check),
     remedies: Some(|finding, sheet| told::remedies(finding, sheet, DEMANDS)),
 };
 

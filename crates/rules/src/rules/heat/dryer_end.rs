@@ -4,7 +4,7 @@ use plan::detail::heat::{DRYER_END, DRYER_SCREEN};
 use plan::element::ServiceKind;
 
 use super::told::{self, Demand, Good};
-use crate::{Finding, Group, Rule, Sheet};
+use crate::{Check, Finding, Group, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "dryer-end",
@@ -33,7 +33,7 @@ Remedies
 A duct to the outdoors.
 ",
     cites: &["dryer-end", "dryer-screen"],
-    check,
+    check: Check::Plan(check),
     remedies: Some(|finding, sheet| told::remedies(finding, sheet, DEMANDS)),
 };
 

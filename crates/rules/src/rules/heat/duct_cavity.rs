@@ -4,7 +4,7 @@ use plan::detail::overhead::DUCT_MADE_OF;
 
 use super::told::{self, Demand, Good};
 use crate::rules::stated::fitting;
-use crate::{Finding, Group, Rule, Sheet};
+use crate::{Check, Finding, Group, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "duct-cavity",
@@ -33,7 +33,7 @@ Remedies
 A metal duct in the cavity.
 ",
     cites: &["duct-cavity"],
-    check,
+    check: Check::Plan(check),
     remedies: Some(|finding, sheet| told::remedies(finding, sheet, DEMANDS)),
 };
 

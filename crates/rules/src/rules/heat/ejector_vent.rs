@@ -4,7 +4,7 @@ use plan::detail::plumbing::PIT_VENT;
 use plan::element::ServiceKind;
 
 use super::told::{self, Demand, Good};
-use crate::{Finding, Group, Rule, Sheet};
+use crate::{Check, Finding, Group, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "ejector-vent",
@@ -33,7 +33,7 @@ Remedies
 A vent of its own, or into the dry part of another.
 ",
     cites: &["ejector-vent"],
-    check,
+    check: Check::Plan(check),
     remedies: Some(|finding, sheet| told::remedies(finding, sheet, DEMANDS)),
 };
 

@@ -3,7 +3,7 @@
 use plan::detail::heat::{CONNECTOR, CONNECTOR_HIDDEN};
 
 use super::told::{self, Demand, Good};
-use crate::{Finding, Group, Rule, Sheet};
+use crate::{Check, Finding, Group, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "gas-connector",
@@ -33,7 +33,7 @@ Remedies
 Rigid pipe to within reach of the appliance: work of a licensed fitter.
 ",
     cites: &["gas-connector", "gas-connector-hidden"],
-    check,
+    check: Check::Plan(check),
     remedies: Some(|finding, sheet| told::remedies(finding, sheet, DEMANDS)),
 };
 

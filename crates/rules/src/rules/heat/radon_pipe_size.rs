@@ -4,7 +4,7 @@ use plan::detail::heat::{RADON_DIAMETER, RADON_LABEL};
 use plan::element::ServiceKind;
 
 use super::told::{self, Demand, Good};
-use crate::{Finding, Group, Rule, Sheet};
+use crate::{Check, Finding, Group, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "radon-pipe-size",
@@ -33,7 +33,7 @@ Remedies
 Label it. Radon systems are for certified contractors.
 ",
     cites: &["radon-pipe-size", "radon-pipe-label"],
-    check,
+    check: Check::Plan(check),
     remedies: Some(|finding, sheet| told::remedies(finding, sheet, DEMANDS)),
 };
 

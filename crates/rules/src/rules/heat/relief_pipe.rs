@@ -4,7 +4,7 @@ use plan::detail::plumbing::{RELIEF_END, RELIEF_FALLS};
 use plan::element::ServiceKind;
 
 use super::told::{self, Demand, Good};
-use crate::{Finding, Group, Rule, Sheet};
+use crate::{Check, Finding, Group, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "relief-pipe",
@@ -35,7 +35,7 @@ Remedies
 Lengthen or cut the pipe: a new floor eats the gap. Have a plumber do it.
 ",
     cites: &["relief-pipe-most", "relief-pipe-least", "relief-pipe-falls"],
-    check,
+    check: Check::Plan(check),
     remedies: Some(|finding, sheet| told::remedies(finding, sheet, DEMANDS)),
 };
 

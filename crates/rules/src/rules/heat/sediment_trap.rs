@@ -3,7 +3,7 @@
 use plan::detail::heat::SEDIMENT_TRAP;
 
 use super::told::{self, Demand, Good};
-use crate::{Finding, Group, Rule, Sheet};
+use crate::{Check, Finding, Group, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "sediment-trap",
@@ -33,7 +33,7 @@ Remedies
 A tee and a nipple: work of a licensed fitter.
 ",
     cites: &["sediment-trap"],
-    check,
+    check: Check::Plan(check),
     remedies: Some(|finding, sheet| told::remedies(finding, sheet, DEMANDS)),
 };
 

@@ -4,7 +4,7 @@ use plan::detail::plumbing::STANDPIPE_HEIGHT;
 use plan::element::ServiceKind;
 
 use super::told::{self, Demand, Good};
-use crate::{Finding, Group, Rule, Sheet};
+use crate::{Check, Finding, Group, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "standpipe-height",
@@ -33,7 +33,7 @@ Remedies
 Another length of pipe between trap and top.
 ",
     cites: &["standpipe-least", "standpipe-most"],
-    check,
+    check: Check::Plan(check),
     remedies: Some(|finding, sheet| told::remedies(finding, sheet, DEMANDS)),
 };
 

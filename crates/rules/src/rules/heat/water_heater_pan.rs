@@ -4,7 +4,7 @@ use plan::detail::plumbing::HEATER_PAN;
 use plan::element::ServiceKind;
 
 use super::told::{self, Demand, Good};
-use crate::{Finding, Group, Rule, Sheet};
+use crate::{Check, Finding, Group, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "water-heater-pan",
@@ -35,7 +35,7 @@ Remedies
 A pan with a drain to the floor drain.
 ",
     cites: &["water-heater-pan"],
-    check,
+    check: Check::Plan(check),
     remedies: Some(|finding, sheet| told::remedies(finding, sheet, DEMANDS)),
 };
 

@@ -4,7 +4,7 @@ use plan::element::{BodyKind, RoomUse};
 use space::Room;
 
 use super::words::{capital, room_called, room_elements};
-use crate::{Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
+use crate::{Check, Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "private-way",
@@ -33,7 +33,7 @@ Remedies
 A door to the hall or a common room.
 ",
     cites: &["private-way"],
-    check,
+    check: Check::Plan(check),
     remedies: None,
 };
 

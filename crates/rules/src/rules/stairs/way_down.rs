@@ -5,7 +5,7 @@ use plan::detail::Value;
 use plan::detail::ways::ARRIVAL;
 
 use crate::rules::rooms::uses::habitable;
-use crate::{Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
+use crate::{Check, Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "way-down",
@@ -35,7 +35,7 @@ Remedies
 Draw the stair, or state under Details where people come in.
 ",
     cites: &["way-down"],
-    check,
+    check: Check::Plan(check),
     remedies: None,
 };
 

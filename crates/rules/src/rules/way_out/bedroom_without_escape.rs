@@ -6,7 +6,7 @@ use super::candidate::{Candidate, candidates};
 use super::choice::{WAS_A_BEDROOM, whose};
 use super::need::{Need, needs};
 use crate::rules::rooms::words::capital;
-use crate::{Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
+use crate::{Check, Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "bedroom-without-escape",
@@ -40,7 +40,7 @@ Remedies
 None that is an edit of the plan alone: cutting a foundation wall needs a permit and often an engineer.
 ",
     cites: &["bedroom-escape"],
-    check,
+    check: Check::Plan(check),
     remedies: None,
 };
 
