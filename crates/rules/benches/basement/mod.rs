@@ -16,6 +16,8 @@ pub const SIZES: [usize; 4] = [50, 500, 5_000, 20_000];
 const SERVICES: usize = 64;
 /// Rooms are 12 ft by 12 ft.
 const SIDE: i32 = 144;
+/// Every other row stands this far to the right, so that no partition goes on across the whole plan.
+const SHIFT: i32 = 30;
 const IN_A_ROOM: usize = 10;
 const SHELL: usize = 4;
 
@@ -26,7 +28,7 @@ pub fn of(n: usize) -> (Plan, Pt) {
     let rooms = (n - SHELL).div_euclid(IN_A_ROOM);
     let columns = (1..).find(|c| c * c >= rooms).unwrap_or(1);
     let rows = rooms.div_ceil(columns);
-    let (wide, deep) = (columns as i32 * SIDE, rows as i32 * SIDE);
+    let (wide, deep) = (columns as i32 * SIDE + SHIFT + 40, rows as i32 * SIDE);
     let corners = [(0, 0), (wide, 0), (wide, deep), (0, deep)];
     let mut drafts = Vec::new();
     for i in 0..SHELL {
@@ -38,7 +40,10 @@ pub fn of(n: usize) -> (Plan, Pt) {
             height: Len::inches(93),
         })));
     }
-    let corner = |room: usize| ((room % columns) as i32 * SIDE, (room / columns) as i32 * SIDE);
+    let corner = |room: usize| {
+        let (column, row) = ((room % columns) as i32, (room / columns) as i32);
+        (column * SIDE + row % 2 * SHIFT, row * SIDE)
+    };
     for room in 0..rooms {
         drafts.extend(furnished(corner(room), room, drafts.len()));
     }
