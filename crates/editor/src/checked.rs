@@ -150,7 +150,10 @@ impl Memo {
             Some(i) => self.held[..=i].rotate_right(1),
             None => {
                 let start = self.now();
-                let facts = Arc::new(space::derive(plan));
+                let facts = Arc::new(match self.held.first() {
+                    Some(last) => space::derive_from(&last.facts, plan),
+                    None => space::derive(plan),
+                });
                 let spent = self.now().saturating_sub(start);
                 self.work.derive += spent;
                 self.held.insert(0, Held { plan: Arc::clone(plan), facts, judged: None });

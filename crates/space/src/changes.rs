@@ -136,7 +136,7 @@ impl Changes {
 }
 
 /// Whether two versions of an element are the same thing, except for its place and sizes.
-fn is_the_same_thing(a: &Element, b: &Element) -> bool {
+pub(crate) fn is_the_same_thing(a: &Element, b: &Element) -> bool {
     (a.id, a.state, &a.details) == (b.id, b.state, &b.details)
         && match (&a.body, &b.body) {
             (Body::Service(a), Body::Service(b)) => {

@@ -2,10 +2,11 @@
 
 use std::sync::Arc;
 
-use geometry::{Bounds, Grid, Pt};
+use geometry::{Bounds, Pt};
 use plan::element::DoorOperation;
 use plan::{Body, ElementId, Plan};
 
+use crate::places::Places;
 use crate::standing::Standing;
 use crate::walls::Cuts;
 use crate::{List, OpeningFacts, OverheadFacts, Room, RoomIndex, Solid, WallFacts};
@@ -26,11 +27,12 @@ pub struct Facts {
     pub overheads: List<OverheadFacts>,
     /// Room tags that stand in no room: in an open face, outdoors or in a wall.
     pub loose_tags: Vec<ElementId>,
-    pub(crate) standing: Standing,
-    room_grid: Grid,
-    opening_grid: Grid,
-    solid_grid: Grid,
-    overhead_grid: Grid,
+    pub(crate) standing: Arc<Standing>,
+    /// The standing openings by their hosts, by their places in the plan's list.
+    pub(crate) hosted: Arc<Vec<(ElementId, u32)>>,
+    /// How many walls run askew.
+    pub(crate) askew: usize,
+    pub(crate) grids: Grids,
 }
 
 /// Derives the facts of a plan from scratch.
@@ -40,34 +42,66 @@ pub fn derive(plan: &Arc<Plan>) -> Facts {
 
 /// Derives the facts of a plan from scratch and says the name of each part when it is done, for whoever times it.
 pub fn derive_in_parts(plan: &Arc<Plan>, done: &mut dyn FnMut(&'static str)) -> Facts {
-    let walls = walls::walls(plan, &Cuts::new(plan));
+    let walls: List<_> = walls::walls(plan, &Cuts::new(plan)).into();
+    let outlines = places(&walls, |w| Bounds::of(&w.outline));
     done("walls");
-    let overheads = overheads::overheads(plan);
-    let overhead_grid = Grid::new(overheads.iter().map(OverheadFacts::bounds).collect());
+    let overheads: List<_> = overheads::overheads(plan).into();
+    let overhead_places = places(&overheads, OverheadFacts::bounds);
     done("overheads");
     let floors = rooms::Floors::find(plan, &walls);
     done("floors");
-    let openings = openings::openings(plan, &walls, &|p| floors.at(p));
+    let openings: List<_> = openings::openings(plan, &walls, &|p| floors.at(p)).into();
     done("openings");
-    let (solids, solid_grid) = solids::solids(plan, &walls, &openings);
+    let solids: List<_> = solids::solids(plan, &walls, &openings).into();
+    let solid_places = places(&solids, Solid::bounds);
     done("solids");
-    let over = rooms::Over { all: &overheads, grid: &overhead_grid };
-    let (rooms, loose_tags, room_grid) = floors.describe(plan, &walls, &openings, over);
+    let room_places = floors.grid.clone();
+    let about = rooms::About {
+        plan,
+        walls: &walls,
+        outlines: &outlines,
+        overheads: &overheads,
+        overhead_places: &overhead_places,
+    };
+    let (rooms, loose_tags) = floors.describe(about, &openings);
     done("rooms");
+    let standing = Standing::new(plan);
     Facts {
         plan: Arc::clone(plan),
-        loose_tags,
-        standing: Standing::new(plan),
-        opening_grid: Grid::new(openings.iter().map(OpeningFacts::bounds).collect()),
-        room_grid,
-        walls: walls.into(),
-        openings: openings.into(),
+        hosted: Arc::new(standing.hosted(plan)),
+        standing: Arc::new(standing),
+        askew: walls.iter().filter(|w| !w.is_upright()).count(),
+        grids: Grids {
+            bodies: places(&walls, WallFacts::body_bounds),
+            outlines,
+            rooms: room_places,
+            openings: places(&openings, OpeningFacts::bounds),
+            solids: solid_places,
+            overheads: overhead_places,
+        },
+        walls,
+        openings,
         rooms: rooms.into(),
-        solids: solids.into(),
-        overheads: overheads.into(),
-        solid_grid,
-        overhead_grid,
+        solids,
+        overheads,
+        loose_tags,
     }
+}
+
+/// Where everything is, by the places in its list.
+#[derive(Clone, Debug)]
+pub(crate) struct Grids {
+    /// The boxes in which walls join.
+    pub bodies: Places,
+    pub outlines: Places,
+    pub rooms: Places,
+    pub openings: Places,
+    pub solids: Places,
+    pub overheads: Places,
+}
+
+fn places<T>(items: &List<T>, bounds: impl Fn(&T) -> Bounds) -> Places {
+    Places::new(items.iter().map(bounds).collect())
 }
 
 /// Two plans have the same facts where all that is drawn from them is the same; how it is looked up does not count.
@@ -84,6 +118,11 @@ impl PartialEq for Facts {
 }
 
 impl Facts {
+    pub(crate) fn set_solids(&mut self, solids: List<Solid>) {
+        self.grids.solids = places(&solids, Solid::bounds);
+        self.solids = solids;
+    }
+
     pub fn wall(&self, id: ElementId) -> Option<&WallFacts> {
         self.walls.find(&id, |w| w.id).map(|i| &self.walls[i])
     }
@@ -135,7 +174,7 @@ impl Facts {
 
     /// The room whose floor holds a point (a point on a boundary counts for the first such room).
     pub fn room_at(&self, p: Pt) -> Option<RoomIndex> {
-        let near = self.room_grid.query(Bounds::of([p]));
+        let near = self.grids.rooms.query(Bounds::of([p]));
         near.into_iter().find(|&i| self.rooms[i].shape.contains(p)).map(RoomIndex)
     }
 
@@ -153,26 +192,26 @@ impl Facts {
 
     /// The openings whose boxes, swinging leaves included, meet a box, by id.
     pub fn openings_near(&self, bounds: Bounds) -> impl Iterator<Item = &OpeningFacts> {
-        self.opening_grid.query(bounds).into_iter().map(|i| &self.openings[i])
+        self.grids.openings.query(bounds).into_iter().map(|i| &self.openings[i])
     }
 
     /// Where the openings stand in the list whose boxes, swinging leaves included, meet a box.
     pub(crate) fn opening_places_near(&self, bounds: Bounds) -> Vec<usize> {
-        self.opening_grid.query(bounds)
+        self.grids.openings.query(bounds)
     }
 
     /// The rooms whose boxes meet a box, in order.
     pub(crate) fn rooms_near(&self, bounds: Bounds) -> impl Iterator<Item = &Room> {
-        self.room_grid.query(bounds).into_iter().map(|i| &self.rooms[i])
+        self.grids.rooms.query(bounds).into_iter().map(|i| &self.rooms[i])
     }
 
     /// The solids whose boxes meet a box, in order.
     pub fn solids_near(&self, bounds: Bounds) -> impl Iterator<Item = &Solid> {
-        self.solid_grid.query(bounds).into_iter().map(|i| &self.solids[i])
+        self.grids.solids.query(bounds).into_iter().map(|i| &self.solids[i])
     }
 
     /// The overheads whose boxes meet a box, by id.
     pub fn overheads_near(&self, bounds: Bounds) -> impl Iterator<Item = &OverheadFacts> {
-        self.overhead_grid.query(bounds).into_iter().map(|i| &self.overheads[i])
+        self.grids.overheads.query(bounds).into_iter().map(|i| &self.overheads[i])
     }
 }

@@ -13,11 +13,13 @@ mod headroom;
 mod list;
 mod openings;
 mod overheads;
+mod places;
 mod reach;
 mod rooms;
 mod round;
 mod solids;
 mod standing;
+mod step;
 #[cfg(test)]
 #[path = "../tests/common/mod.rs"]
 mod testing;
@@ -39,5 +41,6 @@ pub use reach::{
 };
 pub use rooms::{Room, RoomIndex, room_core};
 pub use solids::{Solid, SolidKind};
+pub use step::derive_from;
 pub use wall_space::{WallSpace, wall_spaces};
 pub use walls::{LayerStrip, WallFacts, WallKind};

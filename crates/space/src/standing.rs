@@ -1,7 +1,7 @@
 //! The standing elements by what they are.
 
 use plan::element::BodyKind;
-use plan::{Element, Plan};
+use plan::{Element, ElementId, Plan};
 
 use crate::Facts;
 
@@ -16,6 +16,16 @@ impl Standing {
             kinds[element.body.kind() as usize].push(i as u32);
         }
         Standing(kinds)
+    }
+
+    /// The standing openings with their hosts, by host.
+    pub fn hosted(&self, plan: &Plan) -> Vec<(ElementId, u32)> {
+        let of = |kind: BodyKind| self.0[kind as usize].iter().copied();
+        let host = |i: u32| Some((plan.elements().shared()[i as usize].body.host()?, i));
+        let openings = of(BodyKind::Door).chain(of(BodyKind::Window));
+        let mut hosted: Vec<_> = openings.filter_map(host).collect();
+        hosted.sort_unstable();
+        hosted
     }
 }
 

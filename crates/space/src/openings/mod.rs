@@ -7,9 +7,9 @@ mod window;
 use geometry::{Bounds, Pt, Ring, Seg};
 use measure::Len;
 use plan::element::{End, Opening, OpeningKind, Side};
-use plan::{Body, ElementId, Plan};
+use plan::{Body, Element, ElementId, Plan};
 
-use crate::{RoomIndex, WallFacts, WallKind};
+use crate::{List, RoomIndex, WallFacts, WallKind};
 
 pub use door::{DoorClear, door_clear};
 pub use leaf::leaf_reaches;
@@ -76,24 +76,32 @@ impl OpeningFacts {
 /// Every standing opening whose host stands, by id. `room_at` finds the room of a point.
 pub(crate) fn openings(
     plan: &Plan,
-    walls: &[WallFacts],
+    walls: &List<WallFacts>,
     room_at: &dyn Fn(Pt) -> Option<RoomIndex>,
 ) -> Vec<OpeningFacts> {
-    let mut strips: Vec<&WallFacts> = walls.iter().filter(|w| w.host.is_some()).collect();
+    let strips = strips(walls.iter());
+    let all = plan.elements().iter();
+    all.filter_map(|element| standing(element, walls, &strips, room_at)).collect()
+}
+
+/// Furring in the order in which openings look it up.
+pub(crate) fn strips<'a>(walls: impl Iterator<Item = &'a WallFacts>) -> Vec<&'a WallFacts> {
+    let mut strips: Vec<&WallFacts> = walls.filter(|w| w.host.is_some()).collect();
     strips.sort_by_key(|w| (w.host, w.id));
-    plan.elements()
-        .iter()
-        .filter(|e| e.stands())
-        .filter_map(|e| match &e.body {
-            Body::Opening(o) => Some((e.id, o)),
-            _ => None,
-        })
-        .filter_map(|(id, opening)| {
-            let host =
-                walls.binary_search_by_key(&opening.host, |w| w.id).ok().map(|i| &walls[i])?;
-            (host.kind != WallKind::Furring).then(|| one(id, opening, host, &strips, room_at))
-        })
-        .collect()
+    strips
+}
+
+/// An element as an opening, where it is a standing one whose host stands.
+pub(crate) fn standing(
+    element: &Element,
+    walls: &List<WallFacts>,
+    strips: &[&WallFacts],
+    room_at: &dyn Fn(Pt) -> Option<RoomIndex>,
+) -> Option<OpeningFacts> {
+    let Body::Opening(opening) = &element.body else { return None };
+    let host = walls.find(&opening.host, |w| w.id).map(|i| &walls[i])?;
+    let stands = element.stands() && host.kind != WallKind::Furring;
+    stands.then(|| one(element.id, opening, host, strips, room_at))
 }
 
 /// How far before a face the room on that side is looked for.

@@ -11,8 +11,8 @@ use plan::ElementId;
 use plan::element::RoomUse;
 
 pub use self::core::room_core;
-pub(crate) use describe::Over;
-pub(crate) use find::Floors;
+pub(crate) use describe::{About, Tags};
+pub(crate) use find::{Floors, LEAST, enclosed, within};
 
 /// Index of a room in `Facts::rooms`.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
