@@ -4,6 +4,9 @@
 //! they said about the others is kept. Rules that judge the plan as a whole are asked every time. Where more than places
 //! has changed ([`Changes::between`] says `None`), everything is judged anew.
 
+use std::cell::RefCell;
+use std::collections::BTreeSet;
+use std::rc::Rc;
 use std::sync::Arc;
 
 use measure::Len;
@@ -77,6 +80,8 @@ struct Again<'a> {
     /// Nothing where everything is.
     changes: Option<&'a Changes>,
     rooms: Vec<RoomIndex>,
+    openings: ByReach<BTreeSet<usize>>,
+    things: ByReach<BTreeSet<ElementId>>,
 }
 
 impl<'a> Again<'a> {
@@ -85,7 +90,8 @@ impl<'a> Again<'a> {
             Some(changes) => changes.rooms(sheet.facts).into_iter().collect(),
             None => sheet.facts.rooms.iter().map(|r| r.index).collect(),
         };
-        Again { sheet, changes, rooms }
+        let (openings, things) = Default::default();
+        Again { sheet, changes, rooms, openings, things }
     }
 
     fn judge(&self, rule: &Rule, found: &mut Vec<Found>) {
@@ -96,6 +102,12 @@ impl<'a> Again<'a> {
                 found.clear();
                 new.judge(0, |out| check(sheet, out));
             }
+            Check::Kinds(kinds, check) => {
+                if self.changes.is_none_or(|changes| changes.touch(kinds)) {
+                    found.clear();
+                    new.judge(0, |out| check(sheet, out));
+                }
+            }
             Check::Rooms(check) => {
                 forget(found, |subject| self.rooms.binary_search(&RoomIndex(subject)).is_ok());
                 for room in &self.rooms {
@@ -104,9 +116,9 @@ impl<'a> Again<'a> {
             }
             Check::Openings(limits, check) => match self.changes {
                 Some(changes) => {
-                    let near = changes.openings(facts, self.reach(limits));
+                    let near = self.openings.of(self.reach(limits), |r| changes.openings(facts, r));
                     forget(found, |subject| near.contains(&subject));
-                    for i in near {
+                    for &i in near.iter() {
                         new.judge(i, |out| check(sheet, &facts.openings[i], out));
                     }
                 }
@@ -116,7 +128,7 @@ impl<'a> Again<'a> {
             },
             Check::Things(kinds, limits, check) => match self.changes {
                 Some(changes) => {
-                    let near = changes.things(facts, self.reach(limits));
+                    let near = self.things.of(self.reach(limits), |r| changes.things(facts, r));
                     forget(found, |id| near.contains(&ElementId(id as u32)));
                     let near = near.iter().filter_map(|id| facts.plan.get(*id));
                     for thing in near.filter(|e| e.stands() && kinds.contains(&e.body.kind())) {
@@ -139,6 +151,26 @@ impl<'a> Again<'a> {
     fn reach(&self, limits: &[&'static str]) -> Len {
         let limits = limits.iter().map(|slug| self.sheet.book.length(slug));
         limits.fold(Len::ZERO, Len::max) + MARGIN
+    }
+}
+
+/// What is near what has changed, looked up once for each reach.
+struct ByReach<T>(RefCell<Vec<(Len, Rc<T>)>>);
+
+impl<T> Default for ByReach<T> {
+    fn default() -> ByReach<T> {
+        ByReach(RefCell::default())
+    }
+}
+
+impl<T> ByReach<T> {
+    fn of(&self, reach: Len, find: impl FnOnce(Len) -> T) -> Rc<T> {
+        let known = self.0.borrow().iter().find(|(r, _)| *r == reach).map(|(_, f)| Rc::clone(f));
+        known.unwrap_or_else(|| {
+            let found = Rc::new(find(reach));
+            self.0.borrow_mut().push((reach, Rc::clone(&found)));
+            found
+        })
     }
 }
 

@@ -8,6 +8,7 @@ use space::{Facts, OpeningFacts, Room};
 
 use crate::rules::build::fixtures::{self, Fitted, Fixture};
 use crate::rules::electrical::devices::Devices;
+use crate::rules::way_out::need::{self, Need};
 use crate::rules::{self, Keep};
 use crate::{Book, Finding, Remedy};
 
@@ -59,6 +60,8 @@ impl std::fmt::Debug for Rule {
 pub enum Check {
     /// The plan as a whole.
     Plan(fn(&Sheet<'_>, &mut Vec<Finding>)),
+    /// Everything of some kinds together: where each stands, and nothing near it.
+    Kinds(&'static [BodyKind], fn(&Sheet<'_>, &mut Vec<Finding>)),
     /// A room: with its walls, its openings, what stands or hangs in it, and the rooms behind its openings.
     Rooms(fn(&Sheet<'_>, &Room, &mut Vec<Finding>)),
     /// An opening: with its leaf, and what stands no farther from it than the greatest of some limits.
@@ -76,7 +79,7 @@ impl Rule {
     /// Judges everything that the rule is about, in order.
     pub fn judge(&self, sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
         match self.check {
-            Check::Plan(check) => check(sheet, out),
+            Check::Plan(check) | Check::Kinds(_, check) => check(sheet, out),
             Check::Rooms(check) => sheet.facts.rooms.iter().for_each(|r| check(sheet, r, out)),
             Check::Openings(_, check) => {
                 sheet.facts.openings.iter().for_each(|o| check(sheet, o, out));
@@ -99,6 +102,7 @@ pub struct Sheet<'a> {
     keeps: OnceCell<Vec<Keep>>,
     fixtures: OnceCell<Vec<(u32, Fixture)>>,
     devices: OnceCell<Devices>,
+    needs: OnceCell<Vec<Need>>,
 }
 
 impl Group {
@@ -122,8 +126,8 @@ impl Group {
 
 impl<'a> Sheet<'a> {
     pub fn new(facts: &'a Facts, book: &'a Book) -> Sheet<'a> {
-        let (keeps, fixtures, devices) = Default::default();
-        Sheet { facts, book, keeps, fixtures, devices }
+        let (keeps, fixtures, devices, needs) = Default::default();
+        Sheet { facts, book, keeps, fixtures, devices, needs }
     }
 
     pub fn plan(&self) -> &'a Plan {
@@ -150,6 +154,11 @@ impl<'a> Sheet<'a> {
             element @ Element { body: Body::Furnishing(f), .. } => Some((element, f, *kind)),
             _ => None,
         })
+    }
+
+    /// What needs an escape opening and has openings that lead outdoors.
+    pub(crate) fn needs_with_openings(&self) -> &[Need] {
+        self.needs.get_or_init(|| need::with_openings(self))
     }
 
     /// The standing service points by kind and by room.

@@ -4,6 +4,7 @@ use std::collections::BTreeSet;
 
 use geometry::Bounds;
 use measure::Len;
+use plan::element::BodyKind;
 use plan::{Body, Element, ElementId};
 
 use crate::{Facts, RoomIndex, WallFacts};
@@ -17,6 +18,8 @@ const BESIDE: Len = Len::inches(24);
 pub struct Changes {
     /// Elements that were edited.
     pub elements: BTreeSet<ElementId>,
+    /// What those are, and the walls and openings that changed with them.
+    kinds: BTreeSet<BodyKind>,
     /// Where something is or was that is not as it was.
     boxes: Vec<Bounds>,
     /// Rooms that are not as they were, or have an opening, a wall or a thing that is not as it was.
@@ -60,6 +63,7 @@ impl Changes {
             }
             changes.boxes.extend([a.bounds(), b.bounds()]);
             changes.touched.extend(b.rooms());
+            changes.kinds.extend(new.get(b.id).map(|e| e.body.kind()));
         }
         for i in before.rooms.differing(&after.rooms) {
             let (a, b) = (&before.rooms[i], &after.rooms[i]);
@@ -78,6 +82,7 @@ impl Changes {
 
     fn element(&mut self, facts: &Facts, element: &Element) {
         self.elements.insert(element.id);
+        self.kinds.insert(element.body.kind());
         let id = element.id;
         let mut bounds = Bounds::of(&element.body.points());
         for solid in facts.solids_of(id) {
@@ -107,9 +112,15 @@ impl Changes {
         // Where only its ends were joined otherwise, the rooms at its faces tell by themselves.
         let faces = |w: &WallFacts| (w.line, w.left, w.right, w.thickness, w.top);
         if faces(a) != faces(b) {
+            self.kinds.extend(facts.plan.get(b.id).map(|e| e.body.kind()));
             self.touched.extend(facts.rooms_near(bounds).map(|r| r.index));
         }
         Some(())
+    }
+
+    /// Whether anything of some kinds has changed.
+    pub fn touch(&self, kinds: &[BodyKind]) -> bool {
+        kinds.iter().any(|kind| self.kinds.contains(kind))
     }
 
     /// The rooms of which a finding may have changed: those that are touched, and those on the other side of their

@@ -61,7 +61,7 @@ impl Detail {
     }
 
     /// The kinds of elements about which it can be stated.
-    pub fn kinds(&self) -> &'static [BodyKind] {
+    pub const fn kinds(&self) -> &'static [BodyKind] {
         match self.of {
             Subject::Site => &[],
             Subject::Element(kinds, _) => kinds,

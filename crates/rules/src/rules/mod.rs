@@ -15,7 +15,7 @@ mod heat;
 pub(crate) mod rooms;
 mod stairs;
 mod stated;
-mod way_out;
+pub(crate) mod way_out;
 
 use crate::Rule;
 

@@ -33,7 +33,7 @@ Remedies
 2x lumber, 1/2 in board or mineral wool along top and bottom and at each mark of the fireblocking rule.
 ",
     cites: &["fireblock-stated"],
-    check: Check::Plan(check),
+    check: Check::Kinds(FIREBLOCKED.kinds(), check),
     remedies: Some(|finding, sheet| state_all(finding, sheet, &FIREBLOCKED, Value::Yes)),
 };
 

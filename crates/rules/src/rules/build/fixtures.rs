@@ -56,11 +56,14 @@ pub(crate) fn standing(facts: &Facts) -> Vec<(u32, Fixture)> {
         .collect()
 }
 
-/// Every new fixture of the plan.
-pub(super) fn fixtures<'s, 'a>(
-    sheet: &'s Sheet<'a>,
-) -> impl Iterator<Item = Fitted<'a>> + use<'s, 'a> {
-    sheet.fixtures().filter(|(e, ..)| e.state == State::New)
+/// An element as a new fixture, where it is one.
+pub(super) fn fixture(element: &Element) -> Option<Fitted<'_>> {
+    match &element.body {
+        Body::Furnishing(f) if element.state == State::New => {
+            Some((element, f, Fixture::of(&f.name)?))
+        }
+        _ => None,
+    }
 }
 
 /// Whether a basin, tub or shower of a room is no farther from a thing than `reach`.

@@ -37,7 +37,7 @@ Remedies
 Thicker foam, or none of the batts.
 ",
     cites: &["foam-batts-4-marine", "foam-batts-5", "foam-batts-6", "foam-batts-7"],
-    check: Check::Plan(check),
+    check: Check::Kinds(FOAM_R.kinds(), check),
     remedies: None,
 };
 

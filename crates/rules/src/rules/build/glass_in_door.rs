@@ -33,7 +33,7 @@ Remedies
 Safety glass.
 ",
     cites: &["glass-in-door"],
-    check: Check::Plan(check),
+    check: Check::Kinds(GLASS_IN_DOOR.kinds(), check),
     remedies: Some(|finding, sheet| state_all(finding, sheet, &GLASS_IN_DOOR, Value::Word("none"))),
 };
 

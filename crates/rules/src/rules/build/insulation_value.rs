@@ -38,7 +38,7 @@ Remedies
 Thicker foam on the concrete before the studs, which also keeps the studs dry.
 ",
     cites: &["insulation-zone-3", "insulation-zone-4", "insulation-zone-5"],
-    check: Check::Plan(check),
+    check: Check::Kinds(FOAM_R.kinds(), check),
     remedies: None,
 };
 

@@ -36,7 +36,7 @@ Remedies
 A wider or a taller leaf.
 ",
     cites: &["egress-door-width", "egress-door-height"],
-    check: Check::Plan(check),
+    check: Check::Kinds(EGRESS_DOOR.kinds(), check),
     remedies: None,
 };
 

@@ -33,7 +33,7 @@ Remedies
 Wire it, with battery backup.
 ",
     cites: &["alarm-power"],
-    check: Check::Plan(check),
+    check: Check::Kinds(ALARM_POWER.kinds(), check),
     remedies: Some(|finding, sheet| state_all(finding, sheet, &ALARM_POWER, Value::Word("house wiring with battery"))),
 };
 

@@ -34,7 +34,7 @@ Remedies
 Move the curb or lid, or level the floor.
 ",
     cites: &["panel-floor"],
-    check: Check::Plan(check),
+    check: Check::Kinds(PANEL_FLOOR.kinds(), check),
     remedies: Some(|finding, sheet| state_all(finding, sheet, &PANEL_FLOOR, Value::Yes)),
 };
 

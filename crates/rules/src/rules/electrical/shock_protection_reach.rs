@@ -33,7 +33,7 @@ Remedies
 A protecting breaker, or the device at the first receptacle of the run.
 ",
     cites: &["shock-protection-reach"],
-    check: Check::Plan(check),
+    check: Check::Kinds(PROTECTION_IN_REACH.kinds(), check),
     remedies: Some(|finding, sheet| state_all(finding, sheet, &PROTECTION_IN_REACH, Value::Yes)),
 };
 

@@ -33,7 +33,7 @@ Remedies
 An engineer for the structure; injection of polyurethane for a leak, of epoxy for a dry crack.
 ",
     cites: &["wall-cracks"],
-    check: Check::Plan(check),
+    check: Check::Kinds(CRACKS.kinds(), check),
     remedies: None,
 };
 

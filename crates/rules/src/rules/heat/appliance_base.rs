@@ -1,6 +1,7 @@
 //! Gypsum board under an appliance.
 
 use plan::detail::heat::BASE;
+use plan::element::BodyKind;
 
 use super::told::{self, Demand, Good};
 use crate::{Check, Finding, Group, Rule, Sheet};
@@ -32,7 +33,7 @@ Remedies
 A base of masonry or metal.
 ",
     cites: &["appliance-base"],
-    check: Check::Plan(check),
+    check: Check::Kinds(&[BodyKind::Service], check),
     remedies: Some(|finding, sheet| told::remedies(finding, sheet, DEMANDS)),
 };
 

@@ -32,7 +32,7 @@ Remedies
 Closer balusters.
 ",
     cites: &["guard-openings"],
-    check: Check::Plan(check),
+    check: Check::Kinds(GUARD_OPENING.kinds(), check),
     remedies: None,
 };
 

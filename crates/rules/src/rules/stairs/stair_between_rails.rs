@@ -32,7 +32,7 @@ Remedies
 Slimmer brackets, or one rail.
 ",
     cites: &["stair-between-rails"],
-    check: Check::Plan(check),
+    check: Check::Kinds(BETWEEN_RAILS.kinds(), check),
     remedies: None,
 };
 

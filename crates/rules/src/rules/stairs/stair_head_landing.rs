@@ -33,7 +33,7 @@ Remedies
 Turn the swing of the door, or move it.
 ",
     cites: &["stair-head-landing"],
-    check: Check::Plan(check),
+    check: Check::Kinds(HEAD_LANDING.kinds(), check),
     remedies: None,
 };
 

@@ -33,7 +33,7 @@ Remedies
 Other treads.
 ",
     cites: &["stair-nosing-least", "stair-nosing-most", "stair-nosing-tread"],
-    check: Check::Plan(check),
+    check: Check::Kinds(NOSING.kinds(), check),
     remedies: None,
 };
 

@@ -33,7 +33,7 @@ Remedies
 Close the risers, or set a bar across.
 ",
     cites: &["stair-open-riser", "stair-open-high"],
-    check: Check::Plan(check),
+    check: Check::Kinds(OPEN_RISER.kinds(), check),
     remedies: None,
 };
 

@@ -34,7 +34,7 @@ Remedies
 Extend the rail; return its ends.
 ",
     cites: &["stair-rail-continuous"],
-    check: Check::Plan(check),
+    check: Check::Kinds(RAIL_WHOLE.kinds(), check),
     remedies: Some(|finding, sheet| state_all(finding, sheet, &RAIL_WHOLE, Value::Yes)),
 };
 

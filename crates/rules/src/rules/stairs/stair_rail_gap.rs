@@ -32,7 +32,7 @@ Remedies
 Deeper brackets.
 ",
     cites: &["stair-rail-gap"],
-    check: Check::Plan(check),
+    check: Check::Kinds(RAIL_GAP.kinds(), check),
     remedies: None,
 };
 

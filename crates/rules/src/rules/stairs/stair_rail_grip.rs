@@ -34,7 +34,7 @@ Remedies
 A rail of a graspable section.
 ",
     cites: &["stair-rail-grip"],
-    check: Check::Plan(check),
+    check: Check::Kinds(RAIL_GRIP.kinds(), check),
     remedies: Some(|finding, sheet| state_all(finding, sheet, &RAIL_GRIP, Value::Word("round, 1 1/4 to 2 in"))),
 };
 

@@ -32,7 +32,7 @@ Remedies
 Set the rail anew.
 ",
     cites: &["stair-rail-height-least", "stair-rail-height-most"],
-    check: Check::Plan(check),
+    check: Check::Kinds(RAIL_HEIGHT.kinds(), check),
     remedies: None,
 };
 

@@ -32,7 +32,7 @@ Remedies
 Shallower brackets.
 ",
     cites: &["stair-rail-projection"],
-    check: Check::Plan(check),
+    check: Check::Kinds(RAIL_PROJECTION.kinds(), check),
     remedies: None,
 };
 

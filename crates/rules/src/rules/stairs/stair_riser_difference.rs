@@ -32,7 +32,7 @@ Remedies
 Count the finish floors in before the stringers are cut.
 ",
     cites: &["stair-riser-difference"],
-    check: Check::Plan(check),
+    check: Check::Kinds(RISER_DIFFERENCE.kinds(), check),
     remedies: None,
 };
 

@@ -32,7 +32,7 @@ Remedies
 Measure every tread; replace what is out.
 ",
     cites: &["stair-tread-difference"],
-    check: Check::Plan(check),
+    check: Check::Kinds(TREAD_DIFFERENCE.kinds(), check),
     remedies: None,
 };
 

@@ -33,7 +33,7 @@ Remedies
 2x blocks between the stringers at both ends.
 ",
     cites: &["stringer-fireblock"],
-    check: Check::Plan(check),
+    check: Check::Kinds(STRINGERS_BLOCKED.kinds(), check),
     remedies: Some(|finding, sheet| state_all(finding, sheet, &STRINGERS_BLOCKED, Value::Yes)),
 };
 

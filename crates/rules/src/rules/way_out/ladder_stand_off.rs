@@ -32,7 +32,7 @@ Remedies
 A ladder with more stand-off.
 ",
     cites: &["ladder-stand-off"],
-    check: Check::Plan(check),
+    check: Check::Kinds(RUNGS_OFF_WALL.kinds(), check),
     remedies: None,
 };
 

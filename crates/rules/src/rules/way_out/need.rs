@@ -12,7 +12,7 @@ use crate::{Severity, Sheet};
 
 /// One place that needs an escape opening.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub(super) struct Need {
+pub(crate) struct Need {
     /// The sleeping room; `None` for the basement as a whole.
     pub room: Option<RoomIndex>,
     /// The gravest that a finding here may be.
@@ -39,6 +39,13 @@ pub(super) fn needs(sheet: &Sheet<'_>) -> Vec<Need> {
         Some(SprinklerPath::TwoWaysOut) => vec![],
         None => bedrooms,
     }
+}
+
+/// Those needs for which there is any opening that leads outdoors.
+pub(crate) fn with_openings(sheet: &Sheet<'_>) -> Vec<Need> {
+    let mut needs = needs(sheet);
+    needs.retain(|need| !candidates(sheet.facts, need.room).is_empty());
+    needs
 }
 
 /// Each sleeping room with the gravest finding that it allows.
