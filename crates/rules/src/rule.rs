@@ -103,6 +103,7 @@ pub struct Sheet<'a> {
     fixtures: OnceCell<Vec<(u32, Fixture)>>,
     devices: OnceCell<Devices>,
     needs: OnceCell<Vec<Need>>,
+    needs_with_openings: OnceCell<Vec<Need>>,
 }
 
 impl Group {
@@ -126,8 +127,9 @@ impl Group {
 
 impl<'a> Sheet<'a> {
     pub fn new(facts: &'a Facts, book: &'a Book) -> Sheet<'a> {
-        let (keeps, fixtures, devices, needs) = Default::default();
-        Sheet { facts, book, keeps, fixtures, devices, needs }
+        let (keeps, fixtures, devices) = Default::default();
+        let (needs, needs_with_openings) = Default::default();
+        Sheet { facts, book, keeps, fixtures, devices, needs, needs_with_openings }
     }
 
     pub fn plan(&self) -> &'a Plan {
@@ -156,9 +158,14 @@ impl<'a> Sheet<'a> {
         })
     }
 
+    /// What needs an escape opening.
+    pub(crate) fn needs(&self) -> &[Need] {
+        self.needs.get_or_init(|| need::needs(self))
+    }
+
     /// What needs an escape opening and has openings that lead outdoors.
     pub(crate) fn needs_with_openings(&self) -> &[Need] {
-        self.needs.get_or_init(|| need::with_openings(self))
+        self.needs_with_openings.get_or_init(|| need::with_openings(self))
     }
 
     /// The standing service points by kind and by room.

@@ -3,7 +3,7 @@
 use std::sync::Arc;
 
 use geometry::{Bounds, Pt};
-use plan::element::DoorOperation;
+use plan::element::{BodyKind, DoorOperation};
 use plan::{Body, ElementId, Plan};
 
 use crate::places::Places;
@@ -183,6 +183,19 @@ impl Facts {
         let first = self.solids.partition_point(|s| s.element < id);
         let last = self.solids.partition_point(|s| s.element <= id);
         self.solids.range(first, last)
+    }
+
+    /// The openings that lead outdoors, by id.
+    pub fn outside(&self) -> Vec<&OpeningFacts> {
+        let mut ids: Vec<ElementId> = Vec::new();
+        for shell in self.standing(&[BodyKind::Shell]) {
+            let first = self.hosted.partition_point(|(host, _)| *host < shell.id);
+            let of_shell = self.hosted[first..].iter().take_while(|(host, _)| *host == shell.id);
+            ids.extend(of_shell.map(|(_, place)| self.element_at(*place).id));
+        }
+        ids.sort_unstable();
+        let openings = ids.into_iter().filter_map(|id| self.opening(id));
+        openings.filter(|o| o.outside).collect()
     }
 
     /// The openings that open to a room, by id.

@@ -16,6 +16,11 @@ pub struct List<T> {
 }
 
 impl<T> List<T> {
+    /// Whether it shares anything with another list.
+    pub fn shares(&self, other: &List<T>) -> bool {
+        self.chunks.iter().zip(&other.chunks).any(|(a, b)| Arc::ptr_eq(a, b))
+    }
+
     pub fn len(&self) -> usize {
         self.len
     }

@@ -140,8 +140,9 @@ fn needs_alarms(sheet: &Sheet<'_>) -> bool {
 /// Whether a garage is drawn that has a door into another room.
 fn garage_opens(sheet: &Sheet<'_>) -> bool {
     let facts = sheet.facts;
-    let garage = |r| is_garage(facts.room(r));
-    facts.openings.iter().any(|o| o.rooms().any(garage) && o.rooms().any(|r| !garage(r)))
+    let other = |r| !is_garage(facts.room(r));
+    let mut garages = facts.rooms.iter().filter(|room| is_garage(room));
+    garages.any(|garage| facts.openings_of(garage.index).any(|o| o.rooms().any(other)))
 }
 
 #[cfg(test)]

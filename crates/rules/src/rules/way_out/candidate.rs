@@ -31,7 +31,7 @@ pub(super) fn candidates(facts: &Facts, room: Option<RoomIndex>) -> Vec<Candidat
     let candidate = |o| Candidate::of(facts, o);
     match room {
         Some(room) => facts.openings_of(room).filter(leads_out).filter_map(candidate).collect(),
-        None => facts.openings.iter().filter(leads_out).filter_map(candidate).collect(),
+        None => facts.outside().into_iter().filter_map(candidate).collect(),
     }
 }
 

@@ -23,7 +23,7 @@ pub(crate) struct Need {
 ///
 /// A sleeping room's opening serves the basement too, so that a basement with sleeping rooms has no
 /// need beside theirs.
-pub(super) fn needs(sheet: &Sheet<'_>) -> Vec<Need> {
+pub(crate) fn needs(sheet: &Sheet<'_>) -> Vec<Need> {
     let bedrooms = bedrooms(sheet);
     if bedrooms.is_empty() {
         return match basement_demand(sheet) {
@@ -43,7 +43,7 @@ pub(super) fn needs(sheet: &Sheet<'_>) -> Vec<Need> {
 
 /// Those needs for which there is any opening that leads outdoors.
 pub(crate) fn with_openings(sheet: &Sheet<'_>) -> Vec<Need> {
-    let mut needs = needs(sheet);
+    let mut needs = sheet.needs().to_vec();
     needs.retain(|need| !candidates(sheet.facts, need.room).is_empty());
     needs
 }
