@@ -7,7 +7,7 @@
 use std::cell::RefCell;
 use std::collections::BTreeSet;
 use std::rc::Rc;
-use std::sync::Arc;
+use std::sync::{Arc, LazyLock};
 
 use measure::Len;
 use plan::ElementId;
@@ -196,13 +196,19 @@ impl New<'_> {
     }
 }
 
+/// The places of the rules in the order of their slugs.
+static BY_SLUG: LazyLock<Vec<usize>> = LazyLock::new(|| {
+    let mut places: Vec<usize> = (0..RULES.len()).collect();
+    places.sort_by_key(|i| RULES[*i].slug);
+    places
+});
+
 /// All findings in the order of [`crate::check`].
 fn in_order(rules: &[Vec<Found>]) -> Vec<Arc<Finding>> {
-    let mut by_slug: Vec<(&Rule, &Vec<Found>)> = RULES.iter().zip(rules).collect();
-    by_slug.sort_by_key(|(rule, _)| rule.slug);
     let mut all = Vec::with_capacity(rules.iter().map(Vec::len).sum());
     for severity in [Severity::Correction, Severity::Verify, Severity::Advice] {
-        for (_, found) in &by_slug {
+        for i in BY_SLUG.iter() {
+            let found = &rules[*i];
             let from = found.partition_point(|f| f.finding.severity < severity);
             let to = found.partition_point(|f| f.finding.severity <= severity);
             all.extend(found[from..to].iter().map(|f| Arc::clone(&f.finding)));
