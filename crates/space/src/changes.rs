@@ -84,7 +84,7 @@ impl Changes {
         self.elements.insert(element.id);
         self.kinds.insert(element.body.kind());
         let id = element.id;
-        let mut bounds = Bounds::of(&element.body.points());
+        let mut bounds = Bounds::of(element.body.points());
         for solid in facts.solids_of(id) {
             bounds = bounds.union(Bounds::of(&solid.ring));
         }

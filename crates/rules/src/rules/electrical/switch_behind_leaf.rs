@@ -46,7 +46,7 @@ fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
     let limit = sheet.book.len("switch-behind-leaf");
     for (element, switch) in of_kind(sheet, ServiceKind::Switch) {
         let place = switch.placed().corners();
-        let reach = Bounds::of(&place).grow(limit.value.max(Len::ZERO));
+        let reach = Bounds::of(place).grow(limit.value.max(Len::ZERO));
         for door in sheet.facts.openings_near(reach) {
             let Some(leaf) = door.leaves.first() else { continue };
             let distance = gap(&place, &[leaf.hinge, leaf.open]).len;
