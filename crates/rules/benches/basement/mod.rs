@@ -104,7 +104,10 @@ fn furnished((x, y): (i32, i32), room: usize, before: usize) -> Vec<Draft> {
         new(Body::Partition(above)),
         new(Body::Partition(stub)),
         opening(host(0), DoorOperation::Hinged),
-        opening(host(1), if room % 5 == 0 { DoorOperation::Cased } else { DoorOperation::Hinged }),
+        opening(
+            host(1),
+            if room.is_multiple_of(5) { DoorOperation::Cased } else { DoorOperation::Hinged },
+        ),
         new(Body::RoomTag(RoomTag {
             at: at(60, 60),
             name: String::new(),
