@@ -39,7 +39,7 @@ fn checked() -> &'static [Checked] {
 
 /// A finding of a rule, with the facts of the plan that it is found in. The one with most figures to show.
 pub fn example(rule: &Rule) -> Option<(&'static Facts, &'static Finding)> {
-    let all = checked().iter().flat_map(|c| c.findings.iter().map(move |f| (&c.facts, f)));
+    let all = checked().iter().flat_map(|c| c.findings.iter().map(move |f| (&c.facts, &**f)));
     let telling =
         |f: &Finding| (f.measured.is_some() && !f.places.is_empty(), f.places.len().min(1));
     all.filter(|(_, f)| f.rule == rule.slug)
