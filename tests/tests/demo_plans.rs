@@ -19,7 +19,7 @@ fn built(name: &str) -> Plan {
     whole::demo::all().into_iter().find(|(n, _)| *n == name).expect("a demo plan").1
 }
 
-fn findings(plan: Plan) -> Vec<Finding> {
+fn findings(plan: Plan) -> Vec<Arc<Finding>> {
     let book = Book::model(plan.site.edition);
     rules::check(&space::derive(&Arc::new(plan)), &book)
 }

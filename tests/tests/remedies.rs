@@ -16,13 +16,13 @@ fn key(finding: &Finding) -> Key {
 
 fn corrections(plan: &Arc<Plan>) -> Vec<Key> {
     let found = rules::check(&space::derive(plan), &Book::of(&plan.site));
-    found.iter().filter(|f| f.severity == Severity::Correction).map(key).collect()
+    found.iter().filter(|f| f.severity == Severity::Correction).map(|f| key(f)).collect()
 }
 
 /// The plan after the first remedy of each finding that has one; `None` where none has.
 fn round(plan: &Arc<Plan>) -> Option<(Arc<Plan>, usize)> {
     let book = Book::of(&plan.site);
-    let keys: Vec<Key> = rules::check(&space::derive(plan), &book).iter().map(key).collect();
+    let keys: Vec<Key> = rules::check(&space::derive(plan), &book).iter().map(|f| key(f)).collect();
     let (mut plan, mut applied) = (Arc::clone(plan), 0);
     for wanted in keys {
         let facts = space::derive(&plan);

@@ -19,7 +19,7 @@ const PLANS: &[&str] = &[
 /// A demo plan and what is found in it.
 struct Checked {
     facts: Facts,
-    findings: Vec<Finding>,
+    findings: Vec<Arc<Finding>>,
 }
 
 /// The demo plans are read and checked once, when the first example is asked for.
@@ -40,7 +40,7 @@ fn checked() -> &'static [Checked] {
 
 /// A finding of a rule, with the facts of the plan that it is found in. The one with most figures to show.
 pub fn example(rule: &Rule) -> Option<(&'static Facts, &'static Finding)> {
-    let all = checked().iter().flat_map(|c| c.findings.iter().map(move |f| (&c.facts, f)));
+    let all = checked().iter().flat_map(|c| c.findings.iter().map(move |f| (&c.facts, &**f)));
     let telling =
         |f: &Finding| (f.measured.is_some() && !f.places.is_empty(), f.places.len().min(1));
     all.filter(|(_, f)| f.rule == rule.slug)

@@ -1,5 +1,7 @@
 //! A small figure of one finding: the part of a plan that it is about, with its place lit.
 
+use std::sync::Arc;
+
 use geometry::{Bounds, Pt};
 use measure::{Len, System};
 use plan::ElementId;
@@ -20,7 +22,7 @@ pub fn figure(facts: &Facts, finding: &Finding, size: (f32, f32), system: System
     let about = about(facts, finding);
     let bounds = if about.is_empty() { extent(facts) } else { about.grow(AROUND) };
     let show = Show { rulers: false, grid: false, dimensions: false, ..Show::default() };
-    let findings = std::slice::from_ref(finding);
+    let findings = &[Arc::new(finding.clone())];
     let scene = Scene { findings, lit: &[0], show, system, ..Scene::new(facts) };
     picture(&View::fit(bounds, size, 8.0), &scene)
 }

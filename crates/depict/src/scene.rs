@@ -1,6 +1,7 @@
 //! What is to be drawn.
 
 use std::collections::BTreeSet;
+use std::sync::Arc;
 
 use geometry::{Pt, Ring};
 use measure::System;
@@ -48,7 +49,7 @@ impl Default for Show {
 #[derive(Clone, Debug)]
 pub struct Scene<'a> {
     pub facts: &'a Facts,
-    pub findings: &'a [Finding],
+    pub findings: &'a [Arc<Finding>],
     pub keep_clears: &'a [KeepClear],
     pub selection: &'a BTreeSet<ElementId>,
     /// The element under the pointer.

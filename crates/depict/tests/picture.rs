@@ -2,6 +2,8 @@
 
 mod sample;
 
+use std::sync::Arc;
+
 use std::collections::BTreeSet;
 
 use depict::{Blade, Caught, Picture, Poche, Scene, Show, View, picture};
@@ -166,6 +168,7 @@ fn a_breach_is_dense_and_red_and_its_badge_is_in_the_overlap() {
     let calm = picture(&view, &scene);
     let red = boxes(true);
     scene.keep_clears = &red;
+    let findings = findings.map(Arc::new);
     scene.findings = &findings;
     let alarm = picture(&view, &scene);
     let name = facts.plan.get(service).unwrap().name();
@@ -205,7 +208,8 @@ fn badges_of_one_place_stand_side_by_side_and_set_aside_ones_are_hidden() {
     ];
     let marks = |findings: &[Finding]| {
         let mut scene = Scene::new(&facts);
-        scene.findings = findings;
+        let findings: Vec<_> = findings.iter().cloned().map(Arc::new).collect();
+        scene.findings = &findings;
         picture(&view, &scene)
             .marks
             .texts()
@@ -306,12 +310,12 @@ fn words_keep_apart_at_many_zooms() {
             typed: None,
         },
     ];
-    let findings: Vec<Finding> = (0..6)
+    let findings: Vec<Arc<Finding>> = (0..6)
         .map(|i| {
-            finding(
+            Arc::new(finding(
                 Severity::Advice,
                 vec![Place::Span(Pt::inches(30 * i, 200), Pt::inches(30 * i + 30, 220))],
-            )
+            ))
         })
         .collect();
     let mut scene = Scene::new(&facts);

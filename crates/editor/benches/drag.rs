@@ -1,39 +1,118 @@
-//! One drag step (edit, derive, check) of a partition in basements of 50, 300 and 2,000 elements, beside a plain
-//! derive of the same plan. Prints the 50th and 99th percentile first, then what divan measures.
+//! A partition that is dragged in basements of 50 to 20,000 elements with 64 service points: its grab, every step
+//! (edit, derive, check), and opening the plan's file up to its first whole verdict. Before anything is timed, what
+//! the session shows is compared with the same plan checked from scratch.
 
+#[path = "../../rules/benches/basement/mod.rs"]
 mod basement;
+#[path = "../../rules/benches/basement/report.rs"]
+mod report;
 
-use std::io::Write;
-use std::sync::{Arc, OnceLock};
-use std::time::{Duration, Instant};
+use std::hint::black_box;
+use std::sync::Arc;
+use std::time::Duration;
 
-use divan::{Bencher, black_box};
-use editor::{Gesture, Mods, Session};
+use basement::SIZES;
+use editor::{EditorKey, Gesture, Mods, Session};
 use geometry::Pt;
 use measure::Len;
+use report::{clock, percentile, time};
+use rules::Book;
 
-const SIZES: [usize; 3] = [50, 300, 2_000];
-const STEPS: usize = 1_000;
+/// Steps of a drag, as many as fit in some time.
+const STEPS: usize = 400;
+const AT_MOST: Duration = Duration::from_secs(12);
+const GRABS: usize = 10;
+const OPENINGS: usize = 5;
+/// The first steps warm the caches.
+const WARM: usize = 3;
 
-/// Time since the first call.
-#[expect(clippy::disallowed_methods, reason = "a bench measures time")]
-fn clock() -> Duration {
-    static START: OnceLock<Instant> = OnceLock::new();
-    START.get_or_init(Instant::now).elapsed()
+fn main() -> std::io::Result<()> {
+    let mut out = std::io::stdout().lock();
+    let runs: Vec<Run> = SIZES.into_iter().map(Run::of).collect();
+    let mut table = |name: &str, percent: usize, part: fn(&Run) -> &Vec<Duration>| {
+        let times: Vec<Duration> = runs.iter().map(|r| percentile(part(r), percent)).collect();
+        report::line(&mut out, &format!("{name}, p{percent}"), &times)
+    };
+    for percent in [50, 99] {
+        table("frame: edit", percent, |r| &r.edit)?;
+        table("frame: derive", percent, |r| &r.derive)?;
+        table("frame: check", percent, |r| &r.check)?;
+        table("frame", percent, |r| &r.total)?;
+    }
+    table("grab", 50, |r| &r.grab)?;
+    table("grab", 99, |r| &r.grab)?;
+    table("from scratch: derive", 50, |r| &r.derive_anew)?;
+    table("from scratch: check", 50, |r| &r.check_anew)?;
+    table("open: read the file", 50, |r| &r.read)?;
+    table("open: to the first verdict", 50, |r| &r.open)?;
+    report::heads(&mut out, "ms, elements:")
 }
 
-fn main() {
-    percentiles().expect("standard output can be written to");
-    divan::main();
+/// The times of one size.
+#[derive(Default)]
+struct Run {
+    edit: Vec<Duration>,
+    derive: Vec<Duration>,
+    check: Vec<Duration>,
+    total: Vec<Duration>,
+    grab: Vec<Duration>,
+    derive_anew: Vec<Duration>,
+    check_anew: Vec<Duration>,
+    read: Vec<Duration>,
+    open: Vec<Duration>,
 }
 
-/// A session in which a partition of the first room is being dragged, and where it was grabbed.
-fn dragging(n: usize) -> (Session, Pt) {
-    let (plan, grab) = basement::of(n);
-    let mut session = Session::new(plan);
-    session.set_clock(clock);
-    session.feed(&Gesture::Press { at: grab, reach: Len::inches(2), mods: Mods::default() });
-    (session, grab)
+impl Run {
+    fn of(n: usize) -> Run {
+        let (plan, grab) = basement::of(n);
+        let text = plan::file::write(&plan);
+        let mut run = Run::default();
+        for _ in 0..OPENINGS {
+            run.read.push(time(|| plan::file::read(&text)));
+            run.open.push(time(|| {
+                Session::new(plan::file::read(&text).expect("the plan's own file")).checked()
+            }));
+        }
+        let mut session = Session::new(plan);
+        session.set_clock(clock);
+        session.checked();
+        for _ in 0..GRABS {
+            session.feed(&Gesture::Key { key: EditorKey::Escape, mods: Mods::default() });
+            session.checked();
+            run.grab.push(time(|| {
+                press(&mut session, grab);
+                step(&mut session, grab, 0);
+            }));
+        }
+        let start = clock();
+        for i in 0..STEPS + WARM {
+            if clock().saturating_sub(start) > AT_MOST && run.total.len() > 5 {
+                break;
+            }
+            step(&mut session, grab, i);
+            if i < WARM {
+                compare(&mut session);
+                continue;
+            }
+            let work = session.work();
+            run.edit.push(work.edit);
+            run.derive.push(work.derive);
+            run.check.push(work.check);
+            run.total.push(work.total());
+        }
+        compare(&mut session);
+        let book = Book::of(&session.shown().site);
+        for _ in 0..OPENINGS {
+            run.derive_anew.push(time(|| space::derive(session.shown())));
+            let facts = space::derive(session.shown());
+            run.check_anew.push(time(|| rules::check_with_keep_clears(&facts, &book)));
+        }
+        run
+    }
+}
+
+fn press(session: &mut Session, at: Pt) {
+    session.feed(&Gesture::Press { at, reach: Len::inches(2), mods: Mods::default() });
 }
 
 /// One step of the drag: 3 in to 12 in away, round and round.
@@ -44,68 +123,11 @@ fn step(session: &mut Session, grab: Pt, i: usize) {
     black_box(session.checked());
 }
 
-fn percentiles() -> std::io::Result<()> {
-    let mut out = std::io::stdout().lock();
-    writeln!(out, "one drag step, ms   (p50 / p99 of {STEPS})")?;
-    writeln!(
-        out,
-        "elements         edit        derive         check         total   plain derive  ratio"
-    )?;
-    for n in SIZES {
-        let (mut session, grab) = dragging(n);
-        let mut parts: [Vec<Duration>; 4] = Default::default();
-        for i in 0..STEPS + 20 {
-            step(&mut session, grab, i);
-            assert!(!Arc::ptr_eq(session.plan(), session.shown()), "the step shows a change");
-            let work = session.work();
-            let row = [work.edit, work.derive, work.check, work.total()];
-            // The first steps warm the caches.
-            if i >= 20 {
-                parts.iter_mut().zip(row).for_each(|(part, time)| part.push(time));
-            }
-        }
-        let mut plain: Vec<Duration> = Vec::new();
-        for _ in 0..STEPS {
-            let start = clock();
-            black_box(space::derive(session.shown()));
-            plain.push(clock().saturating_sub(start));
-        }
-        let total = median(&mut parts[3].clone());
-        let ratio = total.as_secs_f64() / median(&mut plain.clone()).as_secs_f64();
-        write!(out, "{:>8}", session.plan().elements().len())?;
-        for part in parts.iter_mut().chain([&mut plain]) {
-            write!(out, "  {:>5.3}/{:>5.3}", ms(median(part)), ms(at(part, 99)))?;
-        }
-        writeln!(out, "  {ratio:>5.2}")?;
-    }
-    Ok(())
-}
-
-fn at(times: &mut [Duration], percent: usize) -> Duration {
-    times.sort_unstable();
-    times[(times.len() - 1) * percent / 100]
-}
-
-fn median(times: &mut [Duration]) -> Duration {
-    at(times, 50)
-}
-
-fn ms(time: Duration) -> f64 {
-    time.as_secs_f64() * 1e3
-}
-
-#[divan::bench(args = SIZES)]
-fn drag_step(bencher: Bencher, n: usize) {
-    let (mut session, grab) = dragging(n);
-    let mut i = 0;
-    bencher.bench_local(|| {
-        i += 1;
-        step(&mut session, grab, i);
-    });
-}
-
-#[divan::bench(args = SIZES)]
-fn plain_derive(bencher: Bencher, n: usize) {
-    let plan = Arc::new(basement::of(n).0);
-    bencher.bench_local(|| space::derive(black_box(&plan)));
+/// What is shown is what the plan says when it is checked from scratch.
+fn compare(session: &mut Session) {
+    let shown = session.checked();
+    assert!(!Arc::ptr_eq(session.plan(), session.shown()), "the step shows a change");
+    let facts = space::derive(session.shown());
+    let (findings, _) = rules::check_with_keep_clears(&facts, &Book::of(&session.shown().site));
+    assert_eq!(*shown.findings, findings);
 }

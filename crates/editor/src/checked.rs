@@ -5,7 +5,7 @@ use std::sync::{Arc, Mutex, OnceLock};
 use std::time::Duration;
 
 use plan::Plan;
-use rules::{Book, Finding, KeepClear};
+use rules::{Book, Finding, KeepClear, Kept};
 use space::Facts;
 use space::ways::{Keeper, Ways};
 
@@ -13,13 +13,13 @@ use space::ways::{Keeper, Ways};
 #[derive(Clone, Debug)]
 pub struct Checked {
     pub facts: Arc<Facts>,
-    pub findings: Arc<Vec<Finding>>,
+    pub findings: Arc<Vec<Arc<Finding>>>,
     pub keep_clears: Arc<Vec<KeepClear>>,
     ways: Arc<OnceLock<Ways>>,
     keeper: Arc<Mutex<Keeper>>,
 }
 
-/// Whether ways that are kept from step to step are worked out anew as well and compared.
+/// Whether ways and findings that are kept from step to step are worked out anew as well and compared.
 static SELF_CHECK: AtomicBool = AtomicBool::new(false);
 
 /// A switch for whoever looks for a fault: from now on every answer that was kept up from step to step is compared
@@ -31,8 +31,29 @@ pub fn set_self_check(on: bool) {
 impl Checked {
     /// The facts of a plan with what was found in it.
     pub fn new(facts: Arc<Facts>, book: &Book) -> Checked {
-        let (findings, keep_clears) = rules::check_with_keep_clears(&facts, book);
-        let (findings, keep_clears) = (Arc::new(findings), Arc::new(keep_clears));
+        let found = rules::check_with_keep_clears(&facts, book);
+        Checked::of(facts, found)
+    }
+
+    /// The same, with what is kept from step to step.
+    fn kept(facts: Arc<Facts>, kept: &mut Kept) -> Checked {
+        let found = kept.check(&facts);
+        if !SELF_CHECK.load(Ordering::Relaxed) {
+            return Checked::of(facts, found);
+        }
+        let facts_anew = Arc::new(space::derive(&facts.plan));
+        let book = Book::of(&facts.plan.site);
+        let anew = rules::check_with_keep_clears(&facts_anew, &book);
+        if anew != found || *facts_anew != *facts {
+            log::error!(
+                "self-check: what was kept of facts and findings differs from that worked out anew"
+            );
+        }
+        Checked::of(facts_anew, anew)
+    }
+
+    fn of(facts: Arc<Facts>, found: (Vec<Arc<Finding>>, Vec<KeepClear>)) -> Checked {
+        let (findings, keep_clears) = (Arc::new(found.0), Arc::new(found.1));
         let (ways, keeper) = (Arc::default(), Arc::default());
         Checked { facts, findings, keep_clears, ways, keeper }
     }
@@ -84,6 +105,7 @@ impl Work {
 pub(crate) struct Memo {
     held: Vec<Held>,
     keeper: Arc<Mutex<Keeper>>,
+    kept: Kept,
     pub clock: Option<Clock>,
     pub work: Work,
 }
@@ -115,9 +137,8 @@ impl Memo {
             return checked.clone();
         }
         let facts = Arc::clone(&held.facts);
-        let book = Book::of(&plan.site);
-        let checked = Checked { keeper, ..Checked::new(facts, &book) };
-        held.judged = Some(checked.clone());
+        let checked = Checked { keeper, ..Checked::kept(facts, &mut self.kept) };
+        self.held(plan).judged = Some(checked.clone());
         let spent = self.now().saturating_sub(start);
         self.work.check += spent;
         checked
@@ -129,7 +150,10 @@ impl Memo {
             Some(i) => self.held[..=i].rotate_right(1),
             None => {
                 let start = self.now();
-                let facts = Arc::new(space::derive(plan));
+                let facts = Arc::new(match self.held.first() {
+                    Some(last) => space::derive_from(&last.facts, plan),
+                    None => space::derive(plan),
+                });
                 let spent = self.now().saturating_sub(start);
                 self.work.derive += spent;
                 self.held.insert(0, Held { plan: Arc::clone(plan), facts, judged: None });

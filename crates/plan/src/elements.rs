@@ -24,6 +24,15 @@ impl Elements {
         &self.0
     }
 
+    /// The elements at the places at which two lists of one length differ, found by their pointers.
+    pub fn differing<'a>(
+        &'a self,
+        other: &'a Elements,
+    ) -> impl Iterator<Item = (&'a Element, &'a Element)> + use<'a> {
+        let pairs = self.0.iter().zip(&other.0).filter(|(a, b)| !Arc::ptr_eq(a, b));
+        pairs.map(|(a, b)| (&**a, &**b)).filter(|(a, b)| a != b)
+    }
+
     pub fn len(&self) -> usize {
         self.0.len()
     }

@@ -1,36 +1,41 @@
 //! Runs every rule.
 
+use std::sync::Arc;
+
+use plan::Plan;
 use space::Facts;
 
 use crate::{Book, Finding, KeepClear, RULES, Sheet, rules};
 
 /// All findings of a plan and all keep-clear boxes, with what both need measured once.
-pub fn check_with_keep_clears(facts: &Facts, book: &Book) -> (Vec<Finding>, Vec<KeepClear>) {
+pub fn check_with_keep_clears(facts: &Facts, book: &Book) -> (Vec<Arc<Finding>>, Vec<KeepClear>) {
     let sheet = Sheet::new(facts, book);
     (judge(&sheet), rules::keep_clears(&sheet))
 }
 
 /// All findings of a plan: corrections first, then by rule and element; set-aside ones carry their reason.
-pub fn check(facts: &Facts, book: &Book) -> Vec<Finding> {
+pub fn check(facts: &Facts, book: &Book) -> Vec<Arc<Finding>> {
     judge(&Sheet::new(facts, book))
 }
 
-fn judge(sheet: &Sheet<'_>) -> Vec<Finding> {
+fn judge(sheet: &Sheet<'_>) -> Vec<Arc<Finding>> {
     let mut findings = Vec::new();
     for rule in RULES {
-        (rule.check)(sheet, &mut findings);
+        rule.judge(sheet, &mut findings);
     }
-    for finding in &mut findings {
-        finding.set_aside = sheet
-            .plan()
-            .set_aside()
-            .iter()
-            .find(|s| s.rule == finding.rule && s.elements == finding.elements)
-            .map(|s| s.reason.clone());
-    }
+    findings.iter_mut().for_each(|finding| set_aside(sheet.plan(), finding));
     findings
         .sort_by(|a, b| (a.severity, a.rule, &a.elements).cmp(&(b.severity, b.rule, &b.elements)));
-    findings
+    findings.into_iter().map(Arc::new).collect()
+}
+
+/// Gives a finding the reason why it was set aside, where it was.
+pub(crate) fn set_aside(plan: &Plan, finding: &mut Finding) {
+    let aside = plan.set_aside().iter();
+    finding.set_aside = aside
+        .filter(|s| s.rule == finding.rule && s.elements == finding.elements)
+        .map(|s| s.reason.clone())
+        .next();
 }
 
 #[cfg(test)]
@@ -121,7 +126,7 @@ mod tests {
             let found = |facing| {
                 let sample = crowded(facing, &kinds, wall);
                 let found = check(&sample.facts(), &sample.book());
-                found.iter().map(key).collect::<Vec<_>>()
+                found.iter().map(|f| key(f)).collect::<Vec<_>>()
             };
             let upright = found(Facing::NORTH);
             for facing in [Facing::EAST, Facing::SOUTH, Facing::WEST] {

@@ -8,7 +8,7 @@ use space::Facts;
 use crate::{Book, Sheet, rules};
 
 /// A box that must stay clear, sized by the code book.
-#[derive(Clone, Debug)]
+#[derive(Clone, Debug, PartialEq, Eq)]
 pub struct KeepClear {
     pub service: ElementId,
     /// The rule whose box it is.

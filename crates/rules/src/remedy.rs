@@ -25,7 +25,7 @@ pub fn remedies(finding: &Finding, facts: &Facts, book: &Book) -> Vec<Remedy> {
 /// What a finding is known by.
 type Key = (&'static str, Vec<ElementId>);
 
-fn corrections(findings: &[Finding]) -> Vec<Key> {
+fn corrections(findings: &[Arc<Finding>]) -> Vec<Key> {
     findings
         .iter()
         .filter(|f| f.severity == Severity::Correction)

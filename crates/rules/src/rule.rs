@@ -2,10 +2,13 @@
 
 use std::cell::OnceCell;
 
-use plan::element::ServicePoint;
+use plan::element::{BodyKind, ServicePoint};
 use plan::{Body, Element, ElementId, Plan};
-use space::Facts;
+use space::{Facts, OpeningFacts, Room};
 
+use crate::rules::build::fixtures::{self, Fitted, Fixture};
+use crate::rules::electrical::devices::Devices;
+use crate::rules::way_out::need::{self, Need};
 use crate::rules::{self, Keep};
 use crate::{Book, Finding, Remedy};
 
@@ -38,7 +41,7 @@ pub struct Rule {
     pub page: &'static str,
     /// Slugs of the code book that it cites.
     pub cites: &'static [&'static str],
-    pub check: fn(&Sheet<'_>, &mut Vec<Finding>),
+    pub check: Check,
     /// Edits that may cure a finding of this rule; [`crate::remedies`] tries them and keeps those that do.
     pub remedies: Option<fn(&Finding, &Sheet<'_>) -> Vec<Remedy>>,
 }
@@ -46,6 +49,45 @@ pub struct Rule {
 impl std::fmt::Debug for Rule {
     fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
         f.write_str(self.slug)
+    }
+}
+
+/// What a rule judges at a time. A rule that judges things one by one is asked again only about those of which
+/// something has changed (`kept/`): what it says about one of them rests on nothing but what its variant names, and on
+/// what is drawn and stated at all, without where it stands: the kinds of the elements, their details, the uses of the
+/// rooms, and which openings join them.
+#[derive(Clone, Copy)]
+pub enum Check {
+    /// The plan as a whole.
+    Plan(fn(&Sheet<'_>, &mut Vec<Finding>)),
+    /// Everything of some kinds together: where each stands, and nothing near it.
+    Kinds(&'static [BodyKind], fn(&Sheet<'_>, &mut Vec<Finding>)),
+    /// A room: with its walls, its openings, what stands or hangs in it, and the rooms behind its openings.
+    Rooms(fn(&Sheet<'_>, &Room, &mut Vec<Finding>)),
+    /// An opening: with its leaf, and what stands no farther from it than the greatest of some limits.
+    Openings(&'static [&'static str], fn(&Sheet<'_>, &OpeningFacts, &mut Vec<Finding>)),
+    /// A standing, solid element of some kinds: with what stands no farther from it than the greatest of some limits,
+    /// and the room that it is in.
+    Things(
+        &'static [BodyKind],
+        &'static [&'static str],
+        fn(&Sheet<'_>, &Element, &mut Vec<Finding>),
+    ),
+}
+
+impl Rule {
+    /// Judges everything that the rule is about, in order.
+    pub fn judge(&self, sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
+        match self.check {
+            Check::Plan(check) | Check::Kinds(_, check) => check(sheet, out),
+            Check::Rooms(check) => sheet.facts.rooms.iter().for_each(|r| check(sheet, r, out)),
+            Check::Openings(_, check) => {
+                sheet.facts.openings.iter().for_each(|o| check(sheet, o, out));
+            }
+            Check::Things(kinds, _, check) => {
+                sheet.facts.standing(kinds).for_each(|e| check(sheet, e, out));
+            }
+        }
     }
 }
 
@@ -58,6 +100,10 @@ pub struct Sheet<'a> {
     pub facts: &'a Facts,
     pub book: &'a Book,
     keeps: OnceCell<Vec<Keep>>,
+    fixtures: OnceCell<Vec<(u32, Fixture)>>,
+    devices: OnceCell<Devices>,
+    needs: OnceCell<Vec<Need>>,
+    needs_with_openings: OnceCell<Vec<Need>>,
 }
 
 impl Group {
@@ -81,7 +127,9 @@ impl Group {
 
 impl<'a> Sheet<'a> {
     pub fn new(facts: &'a Facts, book: &'a Book) -> Sheet<'a> {
-        Sheet { facts, book, keeps: OnceCell::new() }
+        let (keeps, fixtures, devices) = Default::default();
+        let (needs, needs_with_openings) = Default::default();
+        Sheet { facts, book, keeps, fixtures, devices, needs, needs_with_openings }
     }
 
     pub fn plan(&self) -> &'a Plan {
@@ -100,9 +148,34 @@ impl<'a> Sheet<'a> {
         keeps.get(at)
     }
 
+    /// The standing bath fixtures, in the order of their ids.
+    pub(crate) fn fixtures(&self) -> impl Iterator<Item = Fitted<'a>> + use<'_, 'a> {
+        let all = self.fixtures.get_or_init(|| fixtures::standing(self.facts));
+        let facts = self.facts;
+        all.iter().filter_map(|(place, kind)| match facts.element_at(*place) {
+            element @ Element { body: Body::Furnishing(f), .. } => Some((element, f, *kind)),
+            _ => None,
+        })
+    }
+
+    /// What needs an escape opening.
+    pub(crate) fn needs(&self) -> &[Need] {
+        self.needs.get_or_init(|| need::needs(self))
+    }
+
+    /// What needs an escape opening and has openings that lead outdoors.
+    pub(crate) fn needs_with_openings(&self) -> &[Need] {
+        self.needs_with_openings.get_or_init(|| need::with_openings(self))
+    }
+
+    /// The standing service points by kind and by room.
+    pub(crate) fn devices(&self) -> &Devices {
+        self.devices.get_or_init(|| Devices::new(self))
+    }
+
     /// The standing service points, in the order of their ids.
     pub fn services(&self) -> impl Iterator<Item = (&'a Element, &'a ServicePoint)> + use<'a> {
-        self.plan().elements().iter().filter(|e| e.stands()).filter_map(|e| match &e.body {
+        self.facts.standing(&[BodyKind::Service]).filter_map(|e| match &e.body {
             Body::Service(s) => Some((e, s)),
             _ => None,
         })

@@ -333,9 +333,8 @@ impl Sample {
     /// The findings of one rule.
     pub fn findings(&self, slug: &str) -> Vec<Finding> {
         let rule = rule(slug).unwrap_or_else(|| panic!("no rule {slug}"));
-        let mut findings = check(&self.facts(), &self.book());
-        findings.retain(|f| f.rule == rule.slug);
-        findings
+        let findings = check(&self.facts(), &self.book()).into_iter();
+        findings.filter(|f| f.rule == rule.slug).map(Arc::unwrap_or_clone).collect()
     }
 
     /// The findings of one rule, each as [`said`] says it.

@@ -5,6 +5,7 @@ use measure::System;
 use plan::Plan;
 use rules::{Book, Finding};
 use space::Facts;
+use std::sync::Arc;
 
 use crate::desk::{self, Desk};
 use crate::frame::{self, Title};
@@ -16,7 +17,7 @@ use crate::paper::Paper;
 #[derive(Clone, Copy, Debug)]
 pub struct Source<'a> {
     pub facts: &'a Facts,
-    pub findings: &'a [Finding],
+    pub findings: &'a [Arc<Finding>],
     pub book: &'a Book,
 }
 

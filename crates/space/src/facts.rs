@@ -2,12 +2,14 @@
 
 use std::sync::Arc;
 
-use geometry::{Bounds, Grid, Pt};
-use plan::element::DoorOperation;
+use geometry::{Bounds, Pt};
+use plan::element::{BodyKind, DoorOperation};
 use plan::{Body, ElementId, Plan};
 
+use crate::places::Places;
+use crate::standing::Standing;
 use crate::walls::Cuts;
-use crate::{OpeningFacts, OverheadFacts, Room, RoomIndex, Solid, WallFacts};
+use crate::{List, OpeningFacts, OverheadFacts, Room, RoomIndex, Solid, WallFacts};
 use crate::{openings, overheads, rooms, solids, walls};
 
 /// What was derived from one plan. Every list is in a fixed order: elements by id, rooms by their
@@ -16,51 +18,117 @@ use crate::{openings, overheads, rooms, solids, walls};
 pub struct Facts {
     pub plan: Arc<Plan>,
     /// Standing foundation walls, partitions and furring.
-    pub walls: Vec<WallFacts>,
+    pub walls: List<WallFacts>,
     /// Standing openings whose host stands.
-    pub openings: Vec<OpeningFacts>,
-    pub rooms: Vec<Room>,
+    pub openings: List<OpeningFacts>,
+    pub rooms: List<Room>,
     /// Everything standing that takes up floor or body space, as convex pieces with a height range.
-    pub solids: Vec<Solid>,
-    pub overheads: Vec<OverheadFacts>,
+    pub solids: List<Solid>,
+    pub overheads: List<OverheadFacts>,
     /// Room tags that stand in no room: in an open face, outdoors or in a wall.
     pub loose_tags: Vec<ElementId>,
-    room_grid: Grid,
-    solid_grid: Grid,
-    overhead_grid: Grid,
+    pub(crate) standing: Arc<Standing>,
+    /// The standing openings by their hosts, by their places in the plan's list.
+    pub(crate) hosted: Arc<Vec<(ElementId, u32)>>,
+    /// How many walls run askew.
+    pub(crate) askew: usize,
+    pub(crate) grids: Grids,
 }
 
 /// Derives the facts of a plan from scratch.
 pub fn derive(plan: &Arc<Plan>) -> Facts {
-    let walls = walls::walls(plan, &Cuts::new(plan));
-    let overheads = overheads::overheads(plan);
-    let overhead_grid = Grid::new(overheads.iter().map(OverheadFacts::bounds).collect());
+    derive_in_parts(plan, &mut |_| {})
+}
+
+/// Derives the facts of a plan from scratch and says the name of each part when it is done, for whoever times it.
+pub fn derive_in_parts(plan: &Arc<Plan>, done: &mut dyn FnMut(&'static str)) -> Facts {
+    let walls: List<_> = walls::walls(plan, &Cuts::new(plan)).into();
+    let outlines = places(&walls, |w| Bounds::of(&w.outline));
+    done("walls");
+    let overheads: List<_> = overheads::overheads(plan).into();
+    let overhead_places = places(&overheads, OverheadFacts::bounds);
+    done("overheads");
     let floors = rooms::Floors::find(plan, &walls);
-    let openings = openings::openings(plan, &walls, &|p| floors.at(p));
-    let (solids, solid_grid) = solids::solids(plan, &walls, &openings);
-    let over = rooms::Over { all: &overheads, grid: &overhead_grid };
-    let (rooms, loose_tags, room_grid) = floors.describe(plan, &walls, &openings, over);
+    done("floors");
+    let openings: List<_> = openings::openings(plan, &walls, &|p| floors.at(p)).into();
+    done("openings");
+    let solids: List<_> = solids::solids(plan, &walls, &openings).into();
+    let solid_places = places(&solids, Solid::bounds);
+    done("solids");
+    let room_places = floors.grid.clone();
+    let about = rooms::About {
+        plan,
+        walls: &walls,
+        outlines: &outlines,
+        overheads: &overheads,
+        overhead_places: &overhead_places,
+    };
+    let (rooms, loose_tags) = floors.describe(about, &openings);
+    done("rooms");
+    let standing = Standing::new(plan);
     Facts {
         plan: Arc::clone(plan),
+        hosted: Arc::new(standing.hosted(plan)),
+        standing: Arc::new(standing),
+        askew: walls.iter().filter(|w| !w.is_upright()).count(),
+        grids: Grids {
+            bodies: places(&walls, WallFacts::body_bounds),
+            outlines,
+            rooms: room_places,
+            openings: places(&openings, OpeningFacts::bounds),
+            solids: solid_places,
+            overheads: overhead_places,
+        },
         walls,
         openings,
-        rooms,
+        rooms: rooms.into(),
         solids,
         overheads,
         loose_tags,
-        room_grid,
-        solid_grid,
-        overhead_grid,
+    }
+}
+
+/// Where everything is, by the places in its list.
+#[derive(Clone, Debug)]
+pub(crate) struct Grids {
+    /// The boxes in which walls join.
+    pub bodies: Places,
+    pub outlines: Places,
+    pub rooms: Places,
+    pub openings: Places,
+    pub solids: Places,
+    pub overheads: Places,
+}
+
+fn places<T>(items: &List<T>, bounds: impl Fn(&T) -> Bounds) -> Places {
+    Places::new(items.iter().map(bounds).collect())
+}
+
+/// Two plans have the same facts where all that is drawn from them is the same; how it is looked up does not count.
+impl PartialEq for Facts {
+    fn eq(&self, other: &Facts) -> bool {
+        self.walls == other.walls
+            && self.openings == other.openings
+            && self.rooms == other.rooms
+            && self.solids == other.solids
+            && self.overheads == other.overheads
+            && self.loose_tags == other.loose_tags
+            && self.standing == other.standing
     }
 }
 
 impl Facts {
+    pub(crate) fn set_solids(&mut self, solids: List<Solid>) {
+        self.grids.solids = places(&solids, Solid::bounds);
+        self.solids = solids;
+    }
+
     pub fn wall(&self, id: ElementId) -> Option<&WallFacts> {
-        self.walls.binary_search_by_key(&id, |w| w.id).ok().map(|i| &self.walls[i])
+        self.walls.find(&id, |w| w.id).map(|i| &self.walls[i])
     }
 
     pub fn opening(&self, id: ElementId) -> Option<&OpeningFacts> {
-        self.openings.binary_search_by_key(&id, |o| o.id).ok().map(|i| &self.openings[i])
+        self.openings.find(&id, |o| o.id).map(|i| &self.openings[i])
     }
 
     /// Whether an element is a door or a cased opening.
@@ -88,8 +156,7 @@ impl Facts {
 
     /// The rooms on the other side of a room's cased openings, each once, in the order of their index.
     pub fn open_to(&self, room: RoomIndex) -> Vec<&Room> {
-        let ways =
-            self.openings.iter().filter(|o| o.rooms().any(|r| r == room) && self.is_cased(o.id));
+        let ways = self.openings_of(room).filter(|o| self.is_cased(o.id));
         let mut next: Vec<RoomIndex> =
             ways.flat_map(|o| o.rooms()).filter(|r| *r != room).collect();
         next.sort_unstable();
@@ -98,7 +165,7 @@ impl Facts {
     }
 
     pub fn overhead(&self, id: ElementId) -> Option<&OverheadFacts> {
-        self.overheads.binary_search_by_key(&id, |o| o.id).ok().map(|i| &self.overheads[i])
+        self.overheads.find(&id, |o| o.id).map(|i| &self.overheads[i])
     }
 
     pub fn room(&self, index: RoomIndex) -> &Room {
@@ -107,24 +174,57 @@ impl Facts {
 
     /// The room whose floor holds a point (a point on a boundary counts for the first such room).
     pub fn room_at(&self, p: Pt) -> Option<RoomIndex> {
-        let near = self.room_grid.query(Bounds::of([p]));
+        let near = self.grids.rooms.query(Bounds::of([p]));
         near.into_iter().find(|&i| self.rooms[i].shape.contains(p)).map(RoomIndex)
     }
 
     /// The pieces of one element.
-    pub fn solids_of(&self, id: ElementId) -> &[Solid] {
+    pub fn solids_of(&self, id: ElementId) -> impl Iterator<Item = &Solid> + Clone {
         let first = self.solids.partition_point(|s| s.element < id);
         let last = self.solids.partition_point(|s| s.element <= id);
-        &self.solids[first..last]
+        self.solids.range(first, last)
+    }
+
+    /// The openings that lead outdoors, by id.
+    pub fn outside(&self) -> Vec<&OpeningFacts> {
+        let mut ids: Vec<ElementId> = Vec::new();
+        for shell in self.standing(&[BodyKind::Shell]) {
+            let first = self.hosted.partition_point(|(host, _)| *host < shell.id);
+            let of_shell = self.hosted[first..].iter().take_while(|(host, _)| *host == shell.id);
+            ids.extend(of_shell.map(|(_, place)| self.element_at(*place).id));
+        }
+        ids.sort_unstable();
+        let openings = ids.into_iter().filter_map(|id| self.opening(id));
+        openings.filter(|o| o.outside).collect()
+    }
+
+    /// The openings that open to a room, by id.
+    pub fn openings_of(&self, room: RoomIndex) -> impl Iterator<Item = &OpeningFacts> {
+        self.room(room).openings.iter().filter_map(|id| self.opening(*id))
+    }
+
+    /// The openings whose boxes, swinging leaves included, meet a box, by id.
+    pub fn openings_near(&self, bounds: Bounds) -> impl Iterator<Item = &OpeningFacts> {
+        self.grids.openings.query(bounds).into_iter().map(|i| &self.openings[i])
+    }
+
+    /// Where the openings stand in the list whose boxes, swinging leaves included, meet a box.
+    pub(crate) fn opening_places_near(&self, bounds: Bounds) -> Vec<usize> {
+        self.grids.openings.query(bounds)
+    }
+
+    /// The rooms whose boxes meet a box, in order.
+    pub(crate) fn rooms_near(&self, bounds: Bounds) -> impl Iterator<Item = &Room> {
+        self.grids.rooms.query(bounds).into_iter().map(|i| &self.rooms[i])
     }
 
     /// The solids whose boxes meet a box, in order.
     pub fn solids_near(&self, bounds: Bounds) -> impl Iterator<Item = &Solid> {
-        self.solid_grid.query(bounds).into_iter().map(|i| &self.solids[i])
+        self.grids.solids.query(bounds).into_iter().map(|i| &self.solids[i])
     }
 
     /// The overheads whose boxes meet a box, by id.
     pub fn overheads_near(&self, bounds: Bounds) -> impl Iterator<Item = &OverheadFacts> {
-        self.overhead_grid.query(bounds).into_iter().map(|i| &self.overheads[i])
+        self.grids.overheads.query(bounds).into_iter().map(|i| &self.overheads[i])
     }
 }

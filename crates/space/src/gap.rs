@@ -53,7 +53,7 @@ pub fn clear_to_next(facts: &Facts, wall: ElementId, side: Side) -> Option<Clear
     for pieces in body.chunk_by(|s, t| s.element == t.element) {
         let element = pieces[0].element;
         if own.iter().any(|w| w.id == element)
-            || facts.solids_of(element).iter().any(|s| touches(&own, &s.ring))
+            || facts.solids_of(element).any(|s| touches(&own, &s.ring))
         {
             continue;
         }

@@ -4,18 +4,23 @@
 //! no drawing: it measures, others judge.
 
 pub mod carry;
+mod changes;
 mod common_wall;
 mod cover;
 mod cut;
 mod facts;
 mod gap;
 mod headroom;
+mod list;
 mod openings;
 mod overheads;
+mod places;
 mod reach;
 mod rooms;
 mod round;
 mod solids;
+mod standing;
+mod step;
 #[cfg(test)]
 #[path = "../tests/common/mod.rs"]
 mod testing;
@@ -23,12 +28,14 @@ mod wall_space;
 mod walls;
 pub mod ways;
 
+pub use changes::Changes;
 pub use common_wall::common_walls;
 pub use cover::{Cover, CoverBy, cover};
 pub use cut::{Cut, CutKind, CutPiece, CutRoom, cut, lowest_over};
-pub use facts::{Facts, derive};
+pub use facts::{Facts, derive, derive_in_parts};
 pub use gap::{ClearGap, clear_to_next};
 pub use headroom::{HeightRegion, area_at_least, clear_over, height_regions, height_shares};
+pub use list::List;
 pub use openings::{DoorClear, Leaf, NetClear, OpeningFacts, door_clear, leaf_reaches, net_clear};
 pub use overheads::OverheadFacts;
 pub use reach::{
@@ -36,5 +43,6 @@ pub use reach::{
 };
 pub use rooms::{Room, RoomIndex, room_core};
 pub use solids::{Solid, SolidKind};
+pub use step::derive_from;
 pub use wall_space::{WallSpace, wall_spaces};
 pub use walls::{LayerStrip, WallFacts, WallKind};

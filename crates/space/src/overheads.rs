@@ -3,10 +3,10 @@
 use geometry::{Bounds, Pt, Ring, Seg, Shape, orient, overlay, twice_area};
 use measure::Len;
 use plan::element::{OverheadKind, OverheadShape};
-use plan::{Body, ElementId, Plan};
+use plan::{Body, Element, ElementId, Plan};
 
 /// One overhead as it hangs over the floor.
-#[derive(Clone, Debug)]
+#[derive(Clone, Debug, PartialEq, Eq)]
 pub struct OverheadFacts {
     pub id: ElementId,
     pub kind: OverheadKind,
@@ -22,35 +22,32 @@ pub struct OverheadFacts {
 
 /// Every standing overhead of some area, by id.
 pub(crate) fn overheads(plan: &Plan) -> Vec<OverheadFacts> {
-    plan.elements()
-        .iter()
-        .filter(|e| e.stands())
-        .filter_map(|e| match &e.body {
-            Body::Overhead(o) => Some((e.id, o)),
-            _ => None,
-        })
-        .filter_map(|(id, o)| {
-            let mut ring = match &o.shape {
-                OverheadShape::Run { a, b, width } => strip(Seg::new(*a, *b), *width),
-                OverheadShape::Outline(ring) => ring.clone(),
-            };
-            match twice_area(&ring) {
-                0 => return None,
-                ..0 => ring.reverse(),
-                _ => {}
-            }
-            let n = ring.len();
-            let left = |i| orient(ring[i], ring[(i + 1) % n], ring[(i + 2) % n]) >= 0;
-            Some(OverheadFacts {
-                id,
-                kind: o.kind,
-                convex: (0..n).all(left),
-                ring,
-                clear: o.underside - plan.site.floor_build,
-                underside: o.underside,
-            })
-        })
-        .collect()
+    plan.elements().iter().filter_map(|e| one(plan, e)).collect()
+}
+
+/// An element as an overhead, where it is a standing one of some area.
+pub(crate) fn one(plan: &Plan, element: &Element) -> Option<OverheadFacts> {
+    let Body::Overhead(o) = &element.body else { return None };
+    let mut ring = match &o.shape {
+        _ if !element.stands() => return None,
+        OverheadShape::Run { a, b, width } => strip(Seg::new(*a, *b), *width),
+        OverheadShape::Outline(ring) => ring.clone(),
+    };
+    match twice_area(&ring) {
+        0 => return None,
+        ..0 => ring.reverse(),
+        _ => {}
+    }
+    let n = ring.len();
+    let left = |i| orient(ring[i], ring[(i + 1) % n], ring[(i + 2) % n]) >= 0;
+    Some(OverheadFacts {
+        id: element.id,
+        kind: o.kind,
+        convex: (0..n).all(left),
+        ring,
+        clear: o.underside - plan.site.floor_build,
+        underside: o.underside,
+    })
 }
 
 fn strip(line: Seg, width: Len) -> Ring {

@@ -1,12 +1,12 @@
 //! What takes up space: convex pieces in the plan with a height range.
 
-use geometry::{Bounds, Grid, Placed, Ring, twice_area};
+use geometry::{Bounds, Placed, Ring, twice_area};
 use measure::Len;
 use plan::element::{Column, ColumnShape, OpeningKind, Stair};
-use plan::{Body, ElementId, Plan};
+use plan::{Body, Element, ElementId, Plan};
 
 use crate::round::disc;
-use crate::{OpeningFacts, WallFacts};
+use crate::{List, OpeningFacts, WallFacts};
 
 /// What a solid is a piece of.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
@@ -19,7 +19,7 @@ pub enum SolidKind {
 }
 
 /// A convex piece of an element with the height range it fills, from the slab.
-#[derive(Clone, Debug)]
+#[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Solid {
     pub element: ElementId,
     pub kind: SolidKind,
@@ -29,48 +29,79 @@ pub struct Solid {
     pub top: Len,
 }
 
-/// The pieces of everything that stands, by element, and the grid over their boxes.
+impl Solid {
+    pub(crate) fn bounds(&self) -> Bounds {
+        Bounds::of(&self.ring)
+    }
+}
+
+/// The pieces of everything that stands, by element.
 ///
 /// Walls: the stretches between openings over the full height, and the wall below and above each
 /// opening. Stairs: one piece for each tread, from the slab up to it. Furnishings stand on the
 /// finished floor and are taken to fill the floor's build-up too.
 pub(crate) fn solids(
     plan: &Plan,
-    walls: &[WallFacts],
-    openings: &[OpeningFacts],
-) -> (Vec<Solid>, Grid) {
+    walls: &List<WallFacts>,
+    openings: &List<OpeningFacts>,
+) -> Vec<Solid> {
     let mut out = Vec::with_capacity(2 * plan.elements().len());
-    for wall in walls {
-        for quad in &wall.pieces {
-            push(&mut out, wall.id, SolidKind::Wall, quad.to_vec(), (Len::ZERO, wall.top));
-        }
-    }
+    walls.iter().for_each(|wall| stretches(wall, &mut out));
     for opening in openings {
-        around(plan, walls, opening, &mut out);
-    }
-    for element in plan.elements().iter().filter(|e| e.stands()) {
-        let id = element.id;
-        match &element.body {
-            Body::Column(c) => {
-                let height = (Len::ZERO, plan.site.joist_underside);
-                push(&mut out, id, SolidKind::Column, column(c), height);
-            }
-            Body::Stair(s) => flight(&mut out, id, s),
-            Body::Service(s) if s.kind.is_device() => {}
-            Body::Service(s) => {
-                let height = (s.bottom, s.bottom + s.height);
-                push(&mut out, id, SolidKind::Service, s.placed().corners().to_vec(), height);
-            }
-            Body::Furnishing(f) => {
-                let height = (Len::ZERO, plan.site.floor_build + f.height);
-                push(&mut out, id, SolidKind::Furnishing, f.placed().corners().to_vec(), height);
-            }
-            _ => {}
+        if let Some(host) = walls.find(&opening.host, |w| w.id) {
+            around(plan, &walls[host], opening, &mut out);
         }
     }
+    plan.elements().iter().for_each(|element| thing(plan, element, &mut out));
     out.sort_by_key(|s| s.element);
-    let grid = Grid::new(out.iter().map(|s| Bounds::of(&s.ring)).collect());
-    (out, grid)
+    out
+}
+
+/// The pieces of one wall, with its openings by id.
+pub(crate) fn of_wall<'a>(
+    plan: &Plan,
+    wall: &WallFacts,
+    openings: impl Iterator<Item = &'a OpeningFacts>,
+) -> Vec<Solid> {
+    let mut out = Vec::new();
+    stretches(wall, &mut out);
+    openings.for_each(|opening| around(plan, wall, opening, &mut out));
+    out
+}
+
+/// The pieces of one element that is neither wall nor opening.
+pub(crate) fn of_thing(plan: &Plan, element: &Element) -> Vec<Solid> {
+    let mut out = Vec::new();
+    thing(plan, element, &mut out);
+    out
+}
+
+fn stretches(wall: &WallFacts, out: &mut Vec<Solid>) {
+    for quad in &wall.pieces {
+        push(out, wall.id, SolidKind::Wall, quad.to_vec(), (Len::ZERO, wall.top));
+    }
+}
+
+fn thing(plan: &Plan, element: &Element, out: &mut Vec<Solid>) {
+    let id = element.id;
+    match &element.body {
+        _ if !element.stands() => {}
+        Body::Column(c) => {
+            let height = (Len::ZERO, plan.site.joist_underside);
+            push(out, id, SolidKind::Column, column(c), height);
+        }
+        Body::Stair(s) => flight(out, id, s),
+        Body::Service(s) if s.kind.is_device() => {}
+        Body::Service(s) => {
+            let height = (s.bottom, s.bottom + s.height);
+            push(out, id, SolidKind::Service, s.placed().corners().to_vec(), height);
+        }
+        Body::Furnishing(f) => {
+            let height = (Len::ZERO, plan.site.floor_build + f.height);
+            push(out, id, SolidKind::Furnishing, f.placed().corners().to_vec(), height);
+        }
+        _ => {}
+    }
 }
 
 fn push(out: &mut Vec<Solid>, element: ElementId, kind: SolidKind, ring: Ring, height: (Len, Len)) {
@@ -81,10 +112,8 @@ fn push(out: &mut Vec<Solid>, element: ElementId, kind: SolidKind, ring: Ring, h
 }
 
 /// The wall below and above an opening.
-fn around(plan: &Plan, walls: &[WallFacts], opening: &OpeningFacts, out: &mut Vec<Solid>) {
+fn around(plan: &Plan, host: &WallFacts, opening: &OpeningFacts, out: &mut Vec<Solid>) {
     let Some(Body::Opening(o)) = plan.get(opening.id).map(|e| &e.body) else { return };
-    let Ok(host) = walls.binary_search_by_key(&opening.host, |w| w.id) else { return };
-    let host = &walls[host];
     let (sill, head) = match &o.kind {
         OpeningKind::Door(d) => (Len::ZERO, plan.site.floor_build + d.leaf_height),
         OpeningKind::Window(w) => (w.sill, w.sill + w.frame_height),

@@ -1,6 +1,7 @@
 //! Findings as a report: plain text for people, JSON for programs (documented in docs/check-json.md).
 
 use std::io::{self, Write};
+use std::sync::Arc;
 
 use measure::System;
 use plan::Plan;
@@ -60,7 +61,7 @@ struct Cited {
 }
 
 impl Report {
-    pub fn new(plan: &Plan, book: &Book, findings: &[Finding], system: System) -> Report {
+    pub fn new(plan: &Plan, book: &Book, findings: &[Arc<Finding>], system: System) -> Report {
         Report {
             schema: SCHEMA,
             title: plan.site.title.clone(),

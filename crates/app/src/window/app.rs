@@ -245,7 +245,8 @@ impl App {
             ctx.request_repaint();
         }
         let picked = self.view.picked.as_ref();
-        let picked = picked.and_then(|key| checked.findings.iter().find(|f| key.is(f)));
+        let picked =
+            picked.and_then(|key| checked.findings.iter().map(|f| &**f).find(|f| key.is(f)));
         if let Some((key, remedy)) = self.smallest.tend(ctx, &checked.facts, picked)
             && self.remedies.add(&key, remedy)
         {

@@ -60,8 +60,12 @@ impl App {
 
     pub(super) fn next_finding(&mut self) {
         let checked = self.document.session.checked();
-        let open: Vec<FindingKey> =
-            checked.findings.iter().filter(|f| f.set_aside.is_none()).map(FindingKey::of).collect();
+        let open: Vec<FindingKey> = checked
+            .findings
+            .iter()
+            .filter(|f| f.set_aside.is_none())
+            .map(|f| FindingKey::of(f))
+            .collect();
         let now = self.view.picked.as_ref().and_then(|k| open.iter().position(|o| o == k));
         let next = now.map_or(0, |i| (i + 1) % open.len().max(1));
         if let Some(key) = open.get(next) {

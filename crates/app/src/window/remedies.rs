@@ -31,7 +31,7 @@ impl Remedies {
         &mut self,
         facts: &Arc<Facts>,
         wanted: &[FindingKey],
-        findings: &[Finding],
+        findings: &[Arc<Finding>],
     ) -> bool {
         if !self.facts.as_ref().is_some_and(|held| Arc::ptr_eq(held, facts)) {
             self.facts = Some(Arc::clone(facts));

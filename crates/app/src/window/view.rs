@@ -8,6 +8,7 @@ use plan::ElementId;
 use rules::Finding;
 use sheets::Options;
 use space::ways::Target;
+use std::sync::Arc;
 
 use super::theme::Look;
 
@@ -169,8 +170,8 @@ impl View {
     }
 
     /// The finding to light up: the one under the pointer, else the picked one.
-    pub fn shown_finding<'f>(&self, findings: &'f [Finding]) -> Option<&'f Finding> {
+    pub fn shown_finding<'f>(&self, findings: &'f [Arc<Finding>]) -> Option<&'f Finding> {
         let key = self.lit.as_ref().or(self.picked.as_ref())?;
-        findings.iter().find(|f| key.is(f))
+        findings.iter().map(|f| &**f).find(|f| key.is(f))
     }
 }

@@ -87,7 +87,9 @@ pub(super) fn findings<'c>(
     on: Option<ElementId>,
 ) -> Vec<&'c Finding> {
     let all = checked.findings.iter();
-    all.filter(|f| f.rule == rule && on.is_none_or(|id| f.elements.contains(&id))).collect()
+    all.filter(|f| f.rule == rule && on.is_none_or(|id| f.elements.contains(&id)))
+        .map(|f| &**f)
+        .collect()
 }
 
 /// The findings there are, for a message.

@@ -10,7 +10,7 @@ mod table;
 mod value;
 
 use crate::bounds::{Bound, CountBound};
-use crate::element::Body;
+use crate::element::{Body, BodyKind};
 
 pub use details::Details;
 pub use table::{electrical, heat, opening, overhead, plumbing, room, site, stair, wall, ways};
@@ -21,8 +21,8 @@ pub use value::Value;
 pub enum Subject {
     /// The house and its site.
     Site,
-    /// The elements for which this holds.
-    Element(fn(&Body) -> bool),
+    /// The elements of some kinds for which this holds.
+    Element(&'static [BodyKind], fn(&Body) -> bool),
 }
 
 /// What values a detail takes.
@@ -65,7 +65,15 @@ impl Detail {
     pub fn fits(&self, body: &Body) -> bool {
         match self.of {
             Subject::Site => false,
-            Subject::Element(fits) => fits(body),
+            Subject::Element(kinds, fits) => kinds.contains(&body.kind()) && fits(body),
+        }
+    }
+
+    /// The kinds of elements about which it can be stated.
+    pub const fn kinds(&self) -> &'static [BodyKind] {
+        match self.of {
+            Subject::Site => &[],
+            Subject::Element(kinds, _) => kinds,
         }
     }
 

@@ -100,7 +100,50 @@ impl Element {
     }
 }
 
+/// What an element is, without its figures.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+pub enum BodyKind {
+    Shell,
+    Partition,
+    Furring,
+    Door,
+    Window,
+    Column,
+    Stair,
+    Overhead,
+    Service,
+    Furnishing,
+    RoomTag,
+    Note,
+    Section,
+}
+
+impl BodyKind {
+    /// How many there are.
+    pub const COUNT: usize = 13;
+}
+
 impl Body {
+    pub fn kind(&self) -> BodyKind {
+        match self {
+            Body::Shell(_) => BodyKind::Shell,
+            Body::Partition(_) => BodyKind::Partition,
+            Body::Furring(_) => BodyKind::Furring,
+            Body::Opening(o) => match o.kind {
+                OpeningKind::Door(_) => BodyKind::Door,
+                OpeningKind::Window(_) => BodyKind::Window,
+            },
+            Body::Column(_) => BodyKind::Column,
+            Body::Stair(_) => BodyKind::Stair,
+            Body::Overhead(_) => BodyKind::Overhead,
+            Body::Service(_) => BodyKind::Service,
+            Body::Furnishing(_) => BodyKind::Furnishing,
+            Body::RoomTag(_) => BodyKind::RoomTag,
+            Body::Note(_) => BodyKind::Note,
+            Body::Section(_) => BodyKind::Section,
+        }
+    }
+
     /// The letter of the short name.
     pub fn letter(&self) -> &'static str {
         match self {

@@ -55,7 +55,14 @@ impl<'p> Moving<'p> {
         let (lead, line) = wall(plan, id)?;
         let all = walls(plan);
         let leads = in_line(&all, id);
-        let parts = all.iter().filter_map(|w| part(plan, &all, &leads, w)).collect();
+        let mut parts: Vec<Part> = all.iter().filter_map(|w| part(&all, &leads, w)).collect();
+        // Walls come by id, and so do their parts: one look at the plan finds what is fixed to them all.
+        for e in plan.elements().iter() {
+            let Some(host) = e.body.host() else { continue };
+            if let Ok(i) = parts.binary_search_by_key(&host, |part| part.element.id) {
+                parts[i].fixed.push(e);
+            }
+        }
         let carried = plan
             .elements()
             .iter()
@@ -186,12 +193,7 @@ fn in_line<'p>(all: &[Wall<'p>], id: ElementId) -> Vec<Wall<'p>> {
 }
 
 /// What a wall does, or `None` where it stays as it is.
-fn part<'p>(
-    plan: &'p Plan,
-    all: &[Wall<'p>],
-    leads: &[Wall<'p>],
-    w: &Wall<'p>,
-) -> Option<Part<'p>> {
+fn part<'p>(all: &[Wall<'p>], leads: &[Wall<'p>], w: &Wall<'p>) -> Option<Part<'p>> {
     let leading = leads.iter().any(|l| l.element.id == w.element.id);
     let motion =
         |end| if leading { lead_end(all, leads, w, end) } else { follower_end(leads, w, end) };
@@ -199,8 +201,7 @@ fn part<'p>(
     if (a, b) == (Motion::Stays, Motion::Stays) {
         return None;
     }
-    let fixed = stretch::fixed_to(plan, w.element);
-    Some(Part { element: w.element, line: w.line, a, b, leads: leading, fixed })
+    Some(Part { element: w.element, line: w.line, a, b, leads: leading, fixed: Vec::new() })
 }
 
 fn follower_end(leads: &[Wall], w: &Wall, end: End) -> Motion {

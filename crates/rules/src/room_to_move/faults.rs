@@ -63,7 +63,7 @@ pub(super) fn faults(plan: Plan, book: &Book, keeper: &mut Keeper) -> Vec<Fault>
             rule: f.rule,
             severity: f.severity,
             title: f.title.say(System::Imperial),
-            elements: f.elements,
+            elements: f.elements.clone(),
         })
         .collect();
     all.extend(narrow_ways(&keeper.ways(&facts), &facts, book));

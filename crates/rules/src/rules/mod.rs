@@ -8,14 +8,14 @@ pub(crate) mod access;
 mod bedroom;
 pub(crate) mod build;
 mod doors;
-mod electrical;
+pub(crate) mod electrical;
 mod fitness;
 pub(crate) mod headroom;
 mod heat;
 pub(crate) mod rooms;
 mod stairs;
 mod stated;
-mod way_out;
+pub(crate) mod way_out;
 
 use crate::Rule;
 

@@ -126,6 +126,6 @@ pub(crate) fn fitting<'a>(
     sheet: &Sheet<'a>,
     detail: &'static Detail,
 ) -> impl Iterator<Item = &'a Element> + use<'a> {
-    let elements = sheet.plan().elements().iter();
-    elements.filter(move |e| e.stands() && detail.is_asked(&e.body, &e.details))
+    let elements = sheet.facts.standing(detail.kinds());
+    elements.filter(move |e| detail.is_asked(&e.body, &e.details))
 }

@@ -189,7 +189,8 @@ impl Basement {
 
     pub fn all(&self) -> Vec<Finding> {
         let book = Book::of(&self.plan.site);
-        check(&space::derive(&Arc::new(self.plan.clone())), &book)
+        let found = check(&space::derive(&Arc::new(self.plan.clone())), &book);
+        found.into_iter().map(Arc::unwrap_or_clone).collect()
     }
 
     pub fn findings(&self, slug: &str) -> Vec<Finding> {

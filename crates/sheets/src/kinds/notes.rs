@@ -41,13 +41,13 @@ fn make(context: &Context<'_>) -> Made {
     let mut pieces = Vec::new();
     code(context, &mut pieces);
     let findings = context.source.findings;
-    let aside: Vec<&Finding> = findings.iter().filter(|f| f.set_aside.is_some()).collect();
+    let findings = || findings.iter().map(|f| &**f);
+    let aside: Vec<&Finding> = findings().filter(|f| f.set_aside.is_some()).collect();
     list(&mut pieces, "Set aside, with the reason", &aside, |f| {
         format!("{} Reason: {}", about(context, f), f.set_aside.as_deref().unwrap_or_default())
     });
     let open = |severity| {
-        findings
-            .iter()
+        findings()
             .filter(move |f| f.severity == severity && f.set_aside.is_none())
             .collect::<Vec<_>>()
     };

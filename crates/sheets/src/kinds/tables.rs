@@ -1,5 +1,7 @@
 //! Tables of rooms, doors, windows with the arithmetic of escape openings, wall types.
 
+use std::sync::Arc;
+
 use measure::{Area, Len, Precision};
 use plan::detail::opening::HEADER;
 use plan::element::{DoorOperation, OpeningKind, RoomUse, Side, Window};
@@ -229,7 +231,7 @@ fn window_row(
 pub(super) fn escape(context: &Context<'_>, element: &Element) -> &'static str {
     let facts = context.source.facts;
     let Some(opening) = facts.opening(element.id) else { return "-" };
-    let about = |f: &&Finding| {
+    let about = |f: &&Arc<Finding>| {
         f.elements.contains(&element.id)
             && rules::rule(f.rule).is_some_and(|r| r.group == Group::WayOut)
     };

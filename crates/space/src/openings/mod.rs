@@ -4,19 +4,19 @@ mod door;
 mod leaf;
 mod window;
 
-use geometry::{Pt, Ring, Seg};
+use geometry::{Bounds, Pt, Ring, Seg};
 use measure::Len;
 use plan::element::{End, Opening, OpeningKind, Side, Well};
-use plan::{Body, ElementId, Plan};
+use plan::{Body, Element, ElementId, Plan};
 
-use crate::{RoomIndex, WallFacts, WallKind};
+use crate::{List, RoomIndex, WallFacts, WallKind};
 
 pub use door::{DoorClear, door_clear};
 pub use leaf::leaf_reaches;
 pub use window::{NetClear, net_clear};
 
 /// One door, cased opening or window in its wall.
-#[derive(Clone, Debug)]
+#[derive(Clone, Debug, PartialEq, Eq)]
 pub struct OpeningFacts {
     pub id: ElementId,
     pub host: ElementId,
@@ -41,7 +41,7 @@ pub struct OpeningFacts {
 }
 
 /// A door leaf and the floor it sweeps.
-#[derive(Clone, Debug)]
+#[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Leaf {
     pub hinge: Pt,
     /// The free edge when shut and when open 90°.
@@ -57,6 +57,11 @@ impl OpeningFacts {
     /// The rooms it opens to: on the left, then on the right.
     pub fn rooms(&self) -> impl Iterator<Item = RoomIndex> {
         self.left.into_iter().chain(self.right)
+    }
+
+    /// The box round the hole and what its leaves sweep.
+    pub fn bounds(&self) -> Bounds {
+        Bounds::of(self.quad.iter().chain(self.leaves.iter().flat_map(|leaf| &leaf.sweep)))
     }
 
     /// The edge of the hole at the wall's finished face on a side, from the near jamb to the far jamb.
@@ -81,24 +86,32 @@ impl OpeningFacts {
 /// Every standing opening whose host stands, by id. `room_at` finds the room of a point.
 pub(crate) fn openings(
     plan: &Plan,
-    walls: &[WallFacts],
+    walls: &List<WallFacts>,
     room_at: &dyn Fn(Pt) -> Option<RoomIndex>,
 ) -> Vec<OpeningFacts> {
-    let mut strips: Vec<&WallFacts> = walls.iter().filter(|w| w.host.is_some()).collect();
+    let strips = strips(walls.iter());
+    let all = plan.elements().iter();
+    all.filter_map(|element| standing(element, walls, &strips, room_at)).collect()
+}
+
+/// Furring in the order in which openings look it up.
+pub(crate) fn strips<'a>(walls: impl Iterator<Item = &'a WallFacts>) -> Vec<&'a WallFacts> {
+    let mut strips: Vec<&WallFacts> = walls.filter(|w| w.host.is_some()).collect();
     strips.sort_by_key(|w| (w.host, w.id));
-    plan.elements()
-        .iter()
-        .filter(|e| e.stands())
-        .filter_map(|e| match &e.body {
-            Body::Opening(o) => Some((e.id, o)),
-            _ => None,
-        })
-        .filter_map(|(id, opening)| {
-            let host =
-                walls.binary_search_by_key(&opening.host, |w| w.id).ok().map(|i| &walls[i])?;
-            (host.kind != WallKind::Furring).then(|| one(id, opening, host, &strips, room_at))
-        })
-        .collect()
+    strips
+}
+
+/// An element as an opening, where it is a standing one whose host stands.
+pub(crate) fn standing(
+    element: &Element,
+    walls: &List<WallFacts>,
+    strips: &[&WallFacts],
+    room_at: &dyn Fn(Pt) -> Option<RoomIndex>,
+) -> Option<OpeningFacts> {
+    let Body::Opening(opening) = &element.body else { return None };
+    let host = walls.find(&opening.host, |w| w.id).map(|i| &walls[i])?;
+    let stands = element.stands() && host.kind != WallKind::Furring;
+    stands.then(|| one(element.id, opening, host, strips, room_at))
 }
 
 /// How far before a face the room on that side is looked for.

@@ -82,7 +82,17 @@ pub fn intrusions(
     top: Len,
     ignore: &[ElementId],
 ) -> Vec<Intrusion> {
-    let bounds = Bounds::of(ring);
+    intrusions_near(facts, Bounds::of(ring), ring, (bottom, top), ignore)
+}
+
+/// As [`intrusions`], of what meets a box.
+fn intrusions_near(
+    facts: &Facts,
+    bounds: Bounds,
+    ring: &[Pt],
+    (bottom, top): (Len, Len),
+    ignore: &[ElementId],
+) -> Vec<Intrusion> {
     let strip = Strip::behind(ring);
     let mut found: Vec<Intrusion> = Vec::new();
     for solid in facts.solids_near(bounds) {
@@ -139,16 +149,20 @@ fn add(
     known.parts.push(part);
 }
 
-/// The clear depth straight before a placed thing's front over a width, at most 40 ft.
+/// The clear depth straight before a placed thing's front over a width. Where `enough` or more is clear it says at
+/// least `enough`, and does not look farther.
 pub fn clear_before(
     facts: &Facts,
-    placed: Placed,
-    width: Len,
+    (placed, width): (Placed, Len),
     (bottom, top): (Len, Len),
     ignore: &[ElementId],
+    enough: Len,
 ) -> Len {
     let zone = box_before(placed, width, REACH, bottom, top);
-    let found = zone.intrusions(facts, ignore);
+    let near = box_before(placed, width, enough.clamp(Len::ZERO, REACH), bottom, top);
+    // Corners are rounded.
+    let near = Bounds::of(&near.ring).grow(Len::from_units(4));
+    let found = intrusions_near(facts, near, &zone.ring, (bottom, top), ignore);
     found.iter().map(|i| i.free_depth).fold(REACH, Len::min)
 }
 

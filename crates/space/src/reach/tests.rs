@@ -93,7 +93,7 @@ fn low_steps_of_a_stair_are_low() {
         headroom: Len::inches(80),
     }));
     let facts = derive(&s.shared());
-    assert_eq!(facts.solids_of(stair).len(), 12);
+    assert_eq!(facts.solids_of(stair).count(), 12);
     let ring =
         front_box(&service(&facts, panel), Len::inches(30), Len::inches(36), Len::ZERO, Len::ZERO)
             .ring;
@@ -115,7 +115,10 @@ fn clear_depth_and_clear_width_before_a_panel() {
     s.partition((53, 0), (53, 50));
     let facts = derive(&s.shared());
     let placed = service(&facts, panel).placed();
-    assert_eq!(clear_before(&facts, placed, Len::inches(10), HEIGHT, &[panel]), Len::inches(44));
+    assert_eq!(
+        clear_before(&facts, (placed, Len::inches(10)), HEIGHT, &[panel], REACH),
+        Len::inches(44)
+    );
     let span = clear_span(&facts, placed, Len::inches(36), HEIGHT, &[panel]);
     assert_eq!((span.left, span.right), (Len::inches(5), Len::inches(180)));
     assert_eq!(span.width(), Len::inches(185));

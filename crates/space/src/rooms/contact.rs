@@ -1,26 +1,27 @@
 //! Which walls have a face on a room.
 
-use geometry::{Bounds, Grid, Pt, Seg, edges, nearest_on};
+use geometry::{Bounds, Pt, Seg, edges, nearest_on};
 use measure::Len;
 use plan::ElementId;
 
-use crate::WallFacts;
+use crate::places::Places;
+use crate::{List, WallFacts};
 
 /// How far an edge of a room may lie off the face that it came from: crossings are rounded.
 const SLACK: i32 = 2;
 /// A wall that touches a room over less than this only meets it in a corner.
 const LEAST: i64 = 16;
 
-/// The walls whose faces the edges of a room lie on, by id. `grid` holds the bounds of the outlines.
+/// The walls whose faces the edges of a room lie on, by id. `outlines` holds the bounds of the outlines.
 pub(super) fn walls_on(
     room: impl Iterator<Item = Seg>,
-    walls: &[WallFacts],
-    grid: &Grid,
+    walls: &List<WallFacts>,
+    outlines: &Places,
 ) -> Vec<ElementId> {
     let mut found: Vec<ElementId> = Vec::new();
     for edge in room {
         let near = Bounds::of([edge.a, edge.b]).grow(Len::from_units(SLACK));
-        for i in grid.query(near) {
+        for i in outlines.query(near) {
             if !found.contains(&walls[i].id) && edges(&walls[i].outline).any(|e| share(edge, e)) {
                 found.push(walls[i].id);
             }

@@ -1,32 +1,37 @@
 //! Describing rooms: tags, sizes, walls, openings, headroom.
 
-use geometry::{Bounds, Facing, Grid, Pt, Seg, Shape, Vec2, edges};
+use geometry::{Facing, Pt, Seg, Shape, Vec2, edges};
 use measure::Len;
 use plan::element::RoomTag;
 use plan::{ElementId, Plan};
 
 use super::find::Floors;
 use super::{Room, RoomIndex, contact};
-use crate::{OpeningFacts, OverheadFacts, WallFacts, headroom};
+use crate::places::Places;
+use crate::{List, OpeningFacts, OverheadFacts, WallFacts, headroom};
 
-/// The overheads and the grid over their boxes.
+/// What rooms are described by.
 #[derive(Clone, Copy)]
-pub(crate) struct Over<'a> {
-    pub all: &'a [OverheadFacts],
-    pub grid: &'a Grid,
+pub(crate) struct About<'a> {
+    pub plan: &'a Plan,
+    pub walls: &'a List<WallFacts>,
+    /// The boxes of the walls' outlines.
+    pub outlines: &'a Places,
+    pub overheads: &'a List<OverheadFacts>,
+    pub overhead_places: &'a Places,
 }
 
+/// A room's tags, by id.
+pub(crate) type Tags<'a> = Vec<(ElementId, &'a RoomTag)>;
+
 impl Floors<'_> {
-    /// The rooms, the tags that stand in none, and the grid over the rooms' boxes.
+    /// The rooms, and the tags that stand in none.
     pub fn describe(
         self,
-        plan: &Plan,
-        walls: &[WallFacts],
-        openings: &[OpeningFacts],
-        over: Over<'_>,
-    ) -> (Vec<Room>, Vec<ElementId>, Grid) {
-        let outlines = Grid::new(walls.iter().map(|w| Bounds::of(&w.outline)).collect());
-        let mut tags: Vec<Vec<(ElementId, &RoomTag)>> = vec![Vec::new(); self.shapes.len()];
+        about: About<'_>,
+        openings: &List<OpeningFacts>,
+    ) -> (Vec<Room>, Vec<ElementId>) {
+        let mut tags: Vec<Tags<'_>> = vec![Vec::new(); self.shapes.len()];
         let mut loose = Vec::new();
         for &(id, tag, room) in &self.tags {
             match room {
@@ -42,37 +47,46 @@ impl Floors<'_> {
                 }
             }
         }
-        let ceiling = plan.site.ceiling_height();
         let rooms = self.shapes.into_iter().zip(tags).zip(doors).enumerate();
         let rooms = rooms
-            .map(|(i, ((shape, tags), openings))| {
-                let near: Vec<&OverheadFacts> =
-                    over.grid.query(shape.bounds()).into_iter().map(|i| &over.all[i]).collect();
-                let (lowest, highest) = headroom::range(&shape, &near, ceiling);
-                let along = longest(&shape);
-                let speaker = tags.first();
-                Room {
-                    index: RoomIndex(i),
-                    area: shape.area(),
-                    tag: speaker.map(|&(id, _)| id),
-                    more_tags: tags.iter().skip(1).map(|&(id, _)| id).collect(),
-                    name: match speaker {
-                        Some((_, tag)) if !tag.name.is_empty() => tag.name.clone(),
-                        _ => format!("Room {}", i + 1),
-                    },
-                    room_use: speaker.map(|(_, tag)| tag.room_use).unwrap_or_default(),
-                    along,
-                    clear: (extent(&shape, along.vec()), extent(&shape, along.left().vec())),
-                    walls: contact::walls_on(shape.perimeter_edges(), walls, &outlines),
-                    openings,
-                    label_at: label_at(&shape),
-                    lowest,
-                    highest,
-                    shape,
-                }
-            })
-            .collect();
-        (rooms, loose, self.grid)
+            .map(|(i, ((shape, tags), openings))| about.room(RoomIndex(i), shape, &tags, openings));
+        (rooms.collect(), loose)
+    }
+}
+
+impl About<'_> {
+    /// Describes one room.
+    pub fn room(
+        self,
+        index: RoomIndex,
+        shape: Shape,
+        tags: &Tags<'_>,
+        openings: Vec<ElementId>,
+    ) -> Room {
+        let near = self.overhead_places.query(shape.bounds());
+        let near: Vec<&OverheadFacts> = near.into_iter().map(|i| &self.overheads[i]).collect();
+        let (lowest, highest) = headroom::range(&shape, &near, self.plan.site.ceiling_height());
+        let along = longest(&shape);
+        let speaker = tags.first();
+        Room {
+            index,
+            area: shape.area(),
+            tag: speaker.map(|&(id, _)| id),
+            more_tags: tags.iter().skip(1).map(|&(id, _)| id).collect(),
+            name: match speaker {
+                Some((_, tag)) if !tag.name.is_empty() => tag.name.clone(),
+                _ => format!("Room {}", index.0 + 1),
+            },
+            room_use: speaker.map(|(_, tag)| tag.room_use).unwrap_or_default(),
+            along,
+            clear: (extent(&shape, along.vec()), extent(&shape, along.left().vec())),
+            walls: contact::walls_on(shape.perimeter_edges(), self.walls, self.outlines),
+            openings,
+            label_at: label_at(&shape),
+            lowest,
+            highest,
+            shape,
+        }
     }
 }
 

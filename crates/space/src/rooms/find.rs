@@ -5,27 +5,28 @@
 //! The face that reaches the frame is the open one and no room. A face under 1 sq ft in which no tag
 //! stands is a cavity, such as the space between furring and a partition, and no room either.
 
-use geometry::{Bounds, Grid, Pt, Ring, Shape, overlay};
+use geometry::{Bounds, Pt, Ring, Shape, overlay};
 use measure::{Area, Len};
 use plan::element::RoomTag;
 use plan::{Body, ElementId, Plan};
 
 use super::RoomIndex;
-use crate::WallFacts;
+use crate::places::Places;
+use crate::{List, WallFacts};
 
 /// A face with less floor than this is no room unless a tag stands in it.
-const LEAST: Area = Area::square_feet(1);
+pub(crate) const LEAST: Area = Area::square_feet(1);
 
 /// The floors of the rooms, in the order of their lowest, then leftmost corners, and the tags in them.
 pub(crate) struct Floors<'a> {
     pub(super) shapes: Vec<Shape>,
-    pub(super) grid: Grid,
+    pub grid: Places,
     /// The room of each standing tag, by the tag's id.
     pub(super) tags: Vec<(ElementId, &'a RoomTag, Option<RoomIndex>)>,
 }
 
 impl<'a> Floors<'a> {
-    pub fn find(plan: &'a Plan, walls: &[WallFacts]) -> Floors<'a> {
+    pub fn find(plan: &'a Plan, walls: &List<WallFacts>) -> Floors<'a> {
         let tags: Vec<(ElementId, &RoomTag)> = plan
             .elements()
             .iter()
@@ -37,7 +38,7 @@ impl<'a> Floors<'a> {
             .collect();
         let mut shapes = enclosed(walls);
         shapes.retain(|s| s.area() >= LEAST || tags.iter().any(|(_, t)| s.contains(t.at)));
-        let grid = Grid::new(shapes.iter().map(Shape::bounds).collect());
+        let grid = Places::new(shapes.iter().map(Shape::bounds).collect());
         let mut floors = Floors { shapes, grid, tags: Vec::new() };
         floors.tags = tags.into_iter().map(|(id, t)| (id, t, floors.at(t.at))).collect();
         floors
@@ -51,7 +52,7 @@ impl<'a> Floors<'a> {
 }
 
 /// Every bounded face of the walls, large or small.
-fn enclosed(walls: &[WallFacts]) -> Vec<Shape> {
+pub(crate) fn enclosed(walls: &List<WallFacts>) -> Vec<Shape> {
     let outlines: Vec<Ring> = walls.iter().map(|w| w.outline.clone()).collect();
     let all = Bounds::of(outlines.iter().flatten());
     if all.is_empty() {
@@ -61,4 +62,17 @@ fn enclosed(walls: &[WallFacts]) -> Vec<Shape> {
     let mut faces = overlay::difference(&[frame.ring()], &outlines);
     faces.retain(|face| face.bounds() != frame);
     faces
+}
+
+/// The faces of some walls within a frame: those that lie inside it, and those that reach it.
+pub(crate) fn within(frame: Bounds, outlines: &[Ring]) -> (Vec<Shape>, Vec<Shape>) {
+    let reaches = |face: &Shape| {
+        let b = face.bounds();
+        b.min.x == frame.min.x
+            || b.min.y == frame.min.y
+            || b.max.x == frame.max.x
+            || b.max.y == frame.max.y
+    };
+    let faces = overlay::difference(&[frame.ring()], outlines);
+    faces.into_iter().partition(|face| !reaches(face))
 }

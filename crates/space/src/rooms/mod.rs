@@ -11,15 +11,15 @@ use plan::ElementId;
 use plan::element::RoomUse;
 
 pub use self::core::room_core;
-pub(crate) use describe::Over;
-pub(crate) use find::Floors;
+pub(crate) use describe::{About, Tags};
+pub(crate) use find::{Floors, LEAST, enclosed, within};
 
 /// Index of a room in `Facts::rooms`.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
 pub struct RoomIndex(pub usize);
 
 /// A room: a face enclosed by walls and the lines of doors and cased openings.
-#[derive(Clone, Debug)]
+#[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Room {
     pub index: RoomIndex,
     /// The floor at the finished faces; islands (columns are not islands, closed walls are) are holes.

@@ -14,7 +14,9 @@ fn a_room_of_ten_by_twelve_feet_has_120_square_feet() {
     let walls = s.rectangle(120, 144);
     let tag = s.tag(60, 70, RoomUse::Office);
     let facts = derive(&s.shared());
-    let [room] = facts.rooms.as_slice() else { panic!("one room: {:?}", facts.rooms) };
+    let [room] = &facts.rooms.iter().collect::<Vec<_>>()[..] else {
+        panic!("one room: {:?}", facts.rooms)
+    };
     assert_eq!(room.area, Area::square_feet(120));
     assert_eq!(room.clear, (Len::feet_inches(12, 0), Len::feet_inches(10, 0)));
     assert_eq!(room.walls, walls);

@@ -3,7 +3,7 @@
 use geometry::{Bounds, Pt, Seg, Vec2, orient};
 use measure::Len;
 use plan::element::{Layer, Material};
-use plan::{Body as Is, ElementId, Plan};
+use plan::{Body as Is, Element, ElementId, Plan};
 
 use super::{WallKind, furring};
 
@@ -36,24 +36,31 @@ pub(crate) struct Body {
 
 /// Every standing wall of some length and thickness, by id.
 pub(super) fn bodies(plan: &Plan) -> Vec<Body> {
+    plan.elements().iter().filter_map(|e| one(plan, e)).collect()
+}
+
+/// The body of an element, where it is a standing wall of some length and thickness.
+pub(super) fn one(plan: &Plan, e: &Element) -> Option<Body> {
     let joists = plan.site.joist_underside;
-    plan.elements()
-        .iter()
-        .filter(|e| e.stands())
-        .filter_map(|e| match &e.body {
-            Is::Shell(w) => {
-                let layers = vec![Layer::new(Material::Masonry, w.thickness)];
-                let sides = (Len::ZERO, w.thickness);
-                Body::new(e.id, WallKind::Shell, w.line(), sides, layers, w.height)
-            }
-            Is::Partition(w) => {
-                let layers = w.layers.clone();
-                Body::new(e.id, WallKind::Partition, w.line(), w.sides(), layers, joists)
-            }
-            Is::Furring(f) => furring::body(plan, e.id, f),
-            _ => None,
-        })
-        .collect()
+    match &e.body {
+        _ if !e.stands() => None,
+        Is::Shell(w) => {
+            let layers = vec![Layer::new(Material::Masonry, w.thickness)];
+            let sides = (Len::ZERO, w.thickness);
+            Body::new(e.id, WallKind::Shell, w.line(), sides, layers, w.height)
+        }
+        Is::Partition(w) => {
+            let layers = w.layers.clone();
+            Body::new(e.id, WallKind::Partition, w.line(), w.sides(), layers, joists)
+        }
+        Is::Furring(f) => furring::body(plan, e.id, f),
+        _ => None,
+    }
+}
+
+/// The box around two faces, with the slack.
+pub(super) fn bounds(left: Seg, right: Seg) -> Bounds {
+    Bounds::of([left.a, left.b, right.a, right.b]).grow(Len::from_units(SLACK as i32))
 }
 
 impl Body {
@@ -89,8 +96,7 @@ impl Body {
 
     /// The box around the unjoined body, with the slack.
     pub fn bounds(&self) -> Bounds {
-        let (l, r) = (self.left_face, self.right_face);
-        Bounds::of([l.a, l.b, r.a, r.b]).grow(Len::from_units(SLACK as i32))
+        bounds(self.left_face, self.right_face)
     }
 
     /// Whether a point lies in or on the unjoined body.

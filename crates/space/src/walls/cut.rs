@@ -2,7 +2,7 @@
 
 use geometry::{Pt, orient};
 use measure::Len;
-use plan::{Body as Is, ElementId, Plan};
+use plan::{Body as Is, Element, ElementId, Plan};
 
 use super::body::Body;
 use super::cap::Cap;
@@ -12,9 +12,12 @@ pub(crate) struct Cuts(Vec<(ElementId, Len, Len)>);
 
 impl Cuts {
     pub fn new(plan: &Plan) -> Cuts {
-        let mut cuts: Vec<_> = plan
-            .elements()
-            .iter()
+        Cuts::of_openings(plan.elements().iter())
+    }
+
+    /// Those of some elements that may be openings.
+    pub fn of_openings<'a>(elements: impl Iterator<Item = &'a Element>) -> Cuts {
+        let mut cuts: Vec<_> = elements
             .filter(|e| e.stands())
             .filter_map(|e| match &e.body {
                 Is::Opening(o) => Some((o.host, o.at, o.at + o.width())),

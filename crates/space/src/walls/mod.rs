@@ -7,6 +7,8 @@ mod furring;
 mod joins;
 mod strips;
 
+use std::collections::BTreeSet;
+
 use geometry::{Grid, Pt, Ring, Seg};
 use measure::Len;
 use plan::element::Material;
@@ -24,7 +26,7 @@ pub enum WallKind {
 }
 
 /// One wall (foundation, partition or furring) with its thickness.
-#[derive(Clone, Debug)]
+#[derive(Clone, Debug, PartialEq, Eq)]
 pub struct WallFacts {
     pub id: ElementId,
     pub kind: WallKind,
@@ -47,13 +49,23 @@ pub struct WallFacts {
 }
 
 /// One layer of a wall in the plan.
-#[derive(Clone, Debug)]
+#[derive(Clone, Debug, PartialEq, Eq)]
 pub struct LayerStrip {
     pub material: Material,
     pub quad: [Pt; 4],
 }
 
 impl WallFacts {
+    /// The box in which other walls join it.
+    pub(crate) fn body_bounds(&self) -> geometry::Bounds {
+        body::bounds(self.left, self.right)
+    }
+
+    /// Whether it runs along an axis.
+    pub(crate) fn is_upright(&self) -> bool {
+        self.line.a.x == self.line.b.x || self.line.a.y == self.line.b.y
+    }
+
     /// Its face on a side.
     pub fn face(&self, side: plan::element::Side) -> Seg {
         match side {
@@ -69,27 +81,42 @@ pub(crate) fn walls(plan: &Plan, cuts: &Cuts) -> Vec<WallFacts> {
     let grid = Grid::new(bodies.iter().map(Body::bounds).collect());
     let mut caps = joins::caps(&bodies, &grid);
     furring::join(&bodies, &mut caps);
-    bodies
-        .into_iter()
-        .zip(caps)
-        .map(|(body, caps)| {
-            let cuts = cuts.of(body.host.unwrap_or(body.id));
-            let cuts = cut::along(&body, cuts);
-            WallFacts {
-                id: body.id,
-                kind: body.kind,
-                host: body.host,
-                line: body.line,
-                left: body.left_face,
-                right: body.right_face,
-                thickness: body.left + body.right,
-                top: body.top,
-                outline: cap::outline(&body, &caps),
-                pieces: cut::pieces(&body, &caps, &cuts),
-                layers: strips::strips(&body, &caps),
-            }
-        })
-        .collect()
+    bodies.iter().zip(&caps).map(|(body, caps)| one(body, caps, cuts)).collect()
+}
+
+/// Some walls, where `among` holds them and every wall whose box meets theirs, by id. `None` where one of those is no
+/// wall.
+pub(crate) fn some(
+    plan: &Plan,
+    wanted: &BTreeSet<ElementId>,
+    among: &BTreeSet<ElementId>,
+    cuts: &Cuts,
+) -> Option<Vec<WallFacts>> {
+    let bodies: Option<Vec<Body>> =
+        among.iter().map(|id| body::one(plan, plan.get(*id)?)).collect();
+    let bodies = bodies?;
+    let grid = Grid::new(bodies.iter().map(Body::bounds).collect());
+    let mut caps = joins::caps(&bodies, &grid);
+    furring::join(&bodies, &mut caps);
+    let wanted = bodies.iter().zip(&caps).filter(|(body, _)| wanted.contains(&body.id));
+    Some(wanted.map(|(body, caps)| one(body, caps, cuts)).collect())
+}
+
+fn one(body: &Body, caps: &[cap::Cap; 2], cuts: &Cuts) -> WallFacts {
+    let cuts = cut::along(body, cuts.of(body.host.unwrap_or(body.id)));
+    WallFacts {
+        id: body.id,
+        kind: body.kind,
+        host: body.host,
+        line: body.line,
+        left: body.left_face,
+        right: body.right_face,
+        thickness: body.left + body.right,
+        top: body.top,
+        outline: cap::outline(body, caps),
+        pieces: cut::pieces(body, caps, &cuts),
+        layers: strips::strips(body, caps),
+    }
 }
 
 #[cfg(test)]

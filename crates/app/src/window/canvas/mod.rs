@@ -87,7 +87,7 @@ pub fn show(ui: &mut Ui, cx: &mut Cx<'_>, canvas: &mut Canvas, now: &Now<'_>, bu
     };
     let shown = cx.view.shown_finding(&checked.findings);
     let lit: Vec<usize> = shown
-        .and_then(|f| checked.findings.iter().position(|g| std::ptr::eq(f, g)))
+        .and_then(|f| checked.findings.iter().position(|g| std::ptr::eq(f, &**g)))
         .into_iter()
         .collect();
     let palette = cx.view.look.palette();

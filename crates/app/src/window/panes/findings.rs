@@ -252,10 +252,10 @@ fn remedy_row(ui: &mut Ui, cx: &mut Cx<'_>, key: &FindingKey, remedies: &Remedie
 }
 
 /// Findings that were set aside, with their reasons.
-fn set_aside(ui: &mut Ui, cx: &mut Cx<'_>, findings: &[Finding]) {
+fn set_aside(ui: &mut Ui, cx: &mut Cx<'_>, findings: &[Arc<Finding>]) {
     let system = cx.system();
     let aside: Vec<(&Finding, &String)> =
-        findings.iter().filter_map(|f| Some((f, f.set_aside.as_ref()?))).collect();
+        findings.iter().filter_map(|f| Some((&**f, f.set_aside.as_ref()?))).collect();
     if aside.is_empty() {
         return;
     }

@@ -5,24 +5,34 @@ use measure::Len;
 use super::{Subject, choice, is_service, length, number, yes_no};
 use crate::bounds::{Bound, CountBound};
 use crate::detail::{Detail, Value};
-use crate::element::{Body, ServiceKind};
+use crate::element::{Body, BodyKind, ServiceKind};
 
-const RECEPTACLE: Subject = Subject::Element(|body| is_service(body, &[ServiceKind::Receptacle]));
-const LIGHT: Subject = Subject::Element(|body| is_service(body, &[ServiceKind::Light]));
-const SWITCH: Subject = Subject::Element(|body| is_service(body, &[ServiceKind::Switch]));
-const ALARM: Subject =
-    Subject::Element(|body| is_service(body, &[ServiceKind::SmokeAlarm, ServiceKind::CoAlarm]));
-const STAIR: Subject = Subject::Element(|body| matches!(body, Body::Stair(_)));
-const PANEL: Subject = Subject::Element(|body| is_service(body, &[ServiceKind::Panel]));
-const DRYER: Subject = Subject::Element(|body| is_service(body, &[ServiceKind::ClothesDryer]));
-const BOXED: Subject = Subject::Element(|body| {
+const RECEPTACLE: Subject =
+    Subject::Element(&[BodyKind::Service], |body| is_service(body, &[ServiceKind::Receptacle]));
+const LIGHT: Subject =
+    Subject::Element(&[BodyKind::Service], |body| is_service(body, &[ServiceKind::Light]));
+const SWITCH: Subject =
+    Subject::Element(&[BodyKind::Service], |body| is_service(body, &[ServiceKind::Switch]));
+const ALARM: Subject = Subject::Element(&[BodyKind::Service], |body| {
+    is_service(body, &[ServiceKind::SmokeAlarm, ServiceKind::CoAlarm])
+});
+const STAIR: Subject = Subject::Element(&[BodyKind::Stair], |body| matches!(body, Body::Stair(_)));
+const PANEL: Subject =
+    Subject::Element(&[BodyKind::Service], |body| is_service(body, &[ServiceKind::Panel]));
+const DRYER: Subject =
+    Subject::Element(&[BodyKind::Service], |body| is_service(body, &[ServiceKind::ClothesDryer]));
+const BOXED: Subject = Subject::Element(&[BodyKind::Service], |body| {
     is_service(body, &[ServiceKind::Receptacle, ServiceKind::Switch, ServiceKind::JunctionBox])
 });
-const PUMP: Subject = Subject::Element(|body| is_service(body, &[ServiceKind::Sump]));
-const FURNACE: Subject = Subject::Element(|body| is_service(body, &[ServiceKind::Furnace]));
-const HEATER: Subject = Subject::Element(|body| is_service(body, &[ServiceKind::WaterHeater]));
-const APPLIANCE: Subject =
-    Subject::Element(|body| is_service(body, &[ServiceKind::Furnace, ServiceKind::WaterHeater]));
+const PUMP: Subject =
+    Subject::Element(&[BodyKind::Service], |body| is_service(body, &[ServiceKind::Sump]));
+const FURNACE: Subject =
+    Subject::Element(&[BodyKind::Service], |body| is_service(body, &[ServiceKind::Furnace]));
+const HEATER: Subject =
+    Subject::Element(&[BodyKind::Service], |body| is_service(body, &[ServiceKind::WaterHeater]));
+const APPLIANCE: Subject = Subject::Element(&[BodyKind::Service], |body| {
+    is_service(body, &[ServiceKind::Furnace, ServiceKind::WaterHeater])
+});
 
 pub const SHOCK_PROTECTION: Detail = yes_no(
     "shock-protection",

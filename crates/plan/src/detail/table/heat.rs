@@ -5,19 +5,26 @@ use measure::Len;
 use super::{Subject, choice, is_service, length, number, yes_no};
 use crate::bounds::{Bound, CountBound};
 use crate::detail::{Detail, Value};
-use crate::element::{Body, ServiceKind};
+use crate::element::{Body, BodyKind, ServiceKind};
 
-const APPLIANCE: Subject =
-    Subject::Element(|body| is_service(body, &[ServiceKind::Furnace, ServiceKind::WaterHeater]));
-const BURNER: Subject = Subject::Element(|body| {
+const APPLIANCE: Subject = Subject::Element(&[BodyKind::Service], |body| {
+    is_service(body, &[ServiceKind::Furnace, ServiceKind::WaterHeater])
+});
+const BURNER: Subject = Subject::Element(&[BodyKind::Service], |body| {
     is_service(body, &[ServiceKind::Furnace, ServiceKind::WaterHeater, ServiceKind::ClothesDryer])
 });
-const FURNACE: Subject = Subject::Element(|body| is_service(body, &[ServiceKind::Furnace]));
-const DRYER: Subject = Subject::Element(|body| is_service(body, &[ServiceKind::ClothesDryer]));
-const FAN: Subject = Subject::Element(|body| is_service(body, &[ServiceKind::ExhaustFan]));
-const GAS_VALVE: Subject = Subject::Element(|body| is_service(body, &[ServiceKind::GasValve]));
-const RADON: Subject = Subject::Element(|body| is_service(body, &[ServiceKind::RadonPipe]));
-const ROOM: Subject = Subject::Element(|body| matches!(body, Body::RoomTag(_)));
+const FURNACE: Subject =
+    Subject::Element(&[BodyKind::Service], |body| is_service(body, &[ServiceKind::Furnace]));
+const DRYER: Subject =
+    Subject::Element(&[BodyKind::Service], |body| is_service(body, &[ServiceKind::ClothesDryer]));
+const FAN: Subject =
+    Subject::Element(&[BodyKind::Service], |body| is_service(body, &[ServiceKind::ExhaustFan]));
+const GAS_VALVE: Subject =
+    Subject::Element(&[BodyKind::Service], |body| is_service(body, &[ServiceKind::GasValve]));
+const RADON: Subject =
+    Subject::Element(&[BodyKind::Service], |body| is_service(body, &[ServiceKind::RadonPipe]));
+const ROOM: Subject =
+    Subject::Element(&[BodyKind::RoomTag], |body| matches!(body, Body::RoomTag(_)));
 
 const fn up_to(what: &'static str, feet: i32) -> Bound {
     Bound { what, least: Len::ZERO, most: Len::feet_inches(feet, 0) }

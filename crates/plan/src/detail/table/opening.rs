@@ -3,19 +3,23 @@
 use super::{Subject, choice, length, number, yes_no};
 use crate::bounds::{Bound, CountBound};
 use crate::detail::{Detail, Value};
-use crate::element::{Body, OpeningKind};
+use crate::element::{Body, BodyKind, OpeningKind};
 use measure::Len;
 
 const WINDOW: Subject = Subject::Element(
+    &[BodyKind::Window],
     |body| matches!(body, Body::Opening(o) if matches!(o.kind, OpeningKind::Window(_))),
 );
 const DOOR: Subject = Subject::Element(
+    &[BodyKind::Door],
     |body| matches!(body, Body::Opening(o) if matches!(o.kind, OpeningKind::Door(_))),
 );
 const WELL: Subject = Subject::Element(
+    &[BodyKind::Window],
     |body| matches!(body, Body::Opening(o) if o.window().is_some_and(|w| w.well.is_some())),
 );
 const LADDER: Subject = Subject::Element(
+    &[BodyKind::Window],
     |body| matches!(body, Body::Opening(o) if o.window().and_then(|w| w.well).is_some_and(|w| w.ladder)),
 );
 
@@ -196,7 +200,8 @@ pub const SAFETY_GLASS: Detail = yes_no(
     None,
 );
 
-const ANY: Subject = Subject::Element(|body| matches!(body, Body::Opening(_)));
+const ANY: Subject =
+    Subject::Element(&[BodyKind::Door, BodyKind::Window], |body| matches!(body, Body::Opening(_)));
 
 pub const HEADER: Detail = choice(
     "header",

@@ -2,10 +2,12 @@
 
 use super::{Subject, choice, yes_no};
 use crate::detail::Detail;
-use crate::element::{Body, OverheadKind};
+use crate::element::{Body, BodyKind, OverheadKind};
 
-const SOFFIT: Subject =
-    Subject::Element(|body| matches!(body, Body::Overhead(o) if o.kind == OverheadKind::Soffit));
+const SOFFIT: Subject = Subject::Element(
+    &[BodyKind::Overhead],
+    |body| matches!(body, Body::Overhead(o) if o.kind == OverheadKind::Soffit),
+);
 
 pub const SOFFIT_FIREBLOCKED: Detail = yes_no(
     "soffit-fireblocked",
@@ -15,8 +17,10 @@ pub const SOFFIT_FIREBLOCKED: Detail = yes_no(
     None,
 );
 
-const DUCT: Subject =
-    Subject::Element(|body| matches!(body, Body::Overhead(o) if o.kind == OverheadKind::Duct));
+const DUCT: Subject = Subject::Element(
+    &[BodyKind::Overhead],
+    |body| matches!(body, Body::Overhead(o) if o.kind == OverheadKind::Duct),
+);
 
 pub const DUCT_MADE_OF: Detail = choice(
     "duct-made-of",
@@ -27,8 +31,10 @@ pub const DUCT_MADE_OF: Detail = choice(
     Some("metal or flexible duct"),
 );
 
-const PIPE: Subject =
-    Subject::Element(|body| matches!(body, Body::Overhead(o) if o.kind == OverheadKind::Pipe));
+const PIPE: Subject = Subject::Element(
+    &[BodyKind::Overhead],
+    |body| matches!(body, Body::Overhead(o) if o.kind == OverheadKind::Pipe),
+);
 
 pub const PIPE_CARRIES: Detail = choice(
     "pipe-carries",

@@ -5,32 +5,44 @@ use measure::Len;
 use super::{Subject, choice, is_service, length, number, yes_no};
 use crate::bounds::{Bound, CountBound};
 use crate::detail::{Detail, Value};
-use crate::element::{Body, ServiceKind};
+use crate::element::{Body, BodyKind, ServiceKind};
 
-const PIT: Subject =
-    Subject::Element(|body| is_service(body, &[ServiceKind::Sump, ServiceKind::Ejector]));
-const EJECTOR: Subject = Subject::Element(|body| is_service(body, &[ServiceKind::Ejector]));
-const HEATER: Subject = Subject::Element(|body| is_service(body, &[ServiceKind::WaterHeater]));
-const MAIN: Subject = Subject::Element(|body| is_service(body, &[ServiceKind::MainWaterValve]));
-const CLEANOUT: Subject = Subject::Element(|body| is_service(body, &[ServiceKind::Cleanout]));
-const DRAIN: Subject = Subject::Element(|body| is_service(body, &[ServiceKind::FloorDrain]));
-const STANDPIPE: Subject = Subject::Element(|body| is_service(body, &[ServiceKind::Standpipe]));
-const AIR_VALVE: Subject =
-    Subject::Element(|body| is_service(body, &[ServiceKind::AirAdmittanceValve]));
-const SHOWER: Subject = Subject::Element(|body| match body {
+const PIT: Subject = Subject::Element(&[BodyKind::Service], |body| {
+    is_service(body, &[ServiceKind::Sump, ServiceKind::Ejector])
+});
+const EJECTOR: Subject =
+    Subject::Element(&[BodyKind::Service], |body| is_service(body, &[ServiceKind::Ejector]));
+const HEATER: Subject =
+    Subject::Element(&[BodyKind::Service], |body| is_service(body, &[ServiceKind::WaterHeater]));
+const MAIN: Subject =
+    Subject::Element(&[BodyKind::Service], |body| is_service(body, &[ServiceKind::MainWaterValve]));
+const CLEANOUT: Subject =
+    Subject::Element(&[BodyKind::Service], |body| is_service(body, &[ServiceKind::Cleanout]));
+const DRAIN: Subject =
+    Subject::Element(&[BodyKind::Service], |body| is_service(body, &[ServiceKind::FloorDrain]));
+const STANDPIPE: Subject =
+    Subject::Element(&[BodyKind::Service], |body| is_service(body, &[ServiceKind::Standpipe]));
+const AIR_VALVE: Subject = Subject::Element(&[BodyKind::Service], |body| {
+    is_service(body, &[ServiceKind::AirAdmittanceValve])
+});
+const SHOWER: Subject = Subject::Element(&[BodyKind::Furnishing], |body| match body {
     Body::Furnishing(f) => f.name.to_lowercase().contains("shower"),
     _ => false,
 });
-const TUB: Subject = Subject::Element(|body| match body {
+const TUB: Subject = Subject::Element(&[BodyKind::Furnishing], |body| match body {
     Body::Furnishing(f) => f.name.to_lowercase().contains("tub"),
     _ => false,
 });
 
-const WASHER: Subject = Subject::Element(|body| called(body, &["washer", "washing", "dishwasher"]));
+const WASHER: Subject = Subject::Element(&[BodyKind::Furnishing], |body| {
+    called(body, &["washer", "washing", "dishwasher"])
+});
 /// Fixtures whose supply has a stop: tubs and showers need none.
-const STOPPED: Subject =
-    Subject::Element(|body| called(body, &["toilet", "basin", "lavatory", "sink", "bidet"]));
-const SUMP: Subject = Subject::Element(|body| is_service(body, &[ServiceKind::Sump]));
+const STOPPED: Subject = Subject::Element(&[BodyKind::Furnishing], |body| {
+    called(body, &["toilet", "basin", "lavatory", "sink", "bidet"])
+});
+const SUMP: Subject =
+    Subject::Element(&[BodyKind::Service], |body| is_service(body, &[ServiceKind::Sump]));
 
 /// Whether one of some words is in the name of a furnishing.
 fn called(body: &Body, words: &[&str]) -> bool {

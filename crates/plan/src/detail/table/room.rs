@@ -3,9 +3,10 @@
 use super::{Subject, number, yes_no};
 use crate::bounds::CountBound;
 use crate::detail::{Detail, Value};
-use crate::element::Body;
+use crate::element::{Body, BodyKind};
 
-const ROOM: Subject = Subject::Element(|body| matches!(body, Body::RoomTag(_)));
+const ROOM: Subject =
+    Subject::Element(&[BodyKind::RoomTag], |body| matches!(body, Body::RoomTag(_)));
 
 pub const MECHANICAL_AIR: Detail = yes_no(
     "mechanical-air",

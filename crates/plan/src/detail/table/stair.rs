@@ -3,10 +3,10 @@
 use super::{Subject, choice, length, number, yes_no};
 use crate::bounds::{Bound, CountBound};
 use crate::detail::{Detail, Value};
-use crate::element::Body;
+use crate::element::{Body, BodyKind};
 use measure::Len;
 
-const STAIR: Subject = Subject::Element(|body| matches!(body, Body::Stair(_)));
+const STAIR: Subject = Subject::Element(&[BodyKind::Stair], |body| matches!(body, Body::Stair(_)));
 
 pub const HANDRAIL: Detail = choice(
     "handrail",

@@ -5,12 +5,14 @@ use measure::Len;
 use super::{Subject, choice, length, number, yes_no};
 use crate::bounds::{Bound, CountBound};
 use crate::detail::{Detail, Value};
-use crate::element::Body;
+use crate::element::{Body, BodyKind};
 
-const SHELL: Subject = Subject::Element(|body| matches!(body, Body::Shell(_)));
-const FURRING: Subject = Subject::Element(|body| matches!(body, Body::Furring(_)));
-const FRAMED: Subject =
-    Subject::Element(|body| matches!(body, Body::Furring(_) | Body::Partition(_)));
+const SHELL: Subject = Subject::Element(&[BodyKind::Shell], |body| matches!(body, Body::Shell(_)));
+const FURRING: Subject =
+    Subject::Element(&[BodyKind::Furring], |body| matches!(body, Body::Furring(_)));
+const FRAMED: Subject = Subject::Element(&[BodyKind::Furring, BodyKind::Partition], |body| {
+    matches!(body, Body::Furring(_) | Body::Partition(_))
+});
 
 pub const FOAM_R: Detail = number(
     "foam-r",
@@ -109,7 +111,7 @@ pub const FOAM_COVER: Detail = choice(
 
 pub const COLUMN_BASE: Detail = choice(
     "column-base",
-    Subject::Element(|body| matches!(body, Body::Column(_))),
+    Subject::Element(&[BodyKind::Column], |body| matches!(body, Body::Column(_))),
     "Base",
     "What is the column made of, and what does it stand on?",
     &["steel or concrete", "treated wood", "wood on a pier 1 in high", "wood on the slab"],

@@ -2,16 +2,17 @@
 
 use super::{Subject, yes_no};
 use crate::detail::Detail;
-use crate::element::{Body, Opening, OpeningKind};
+use crate::element::{Body, BodyKind, Opening, OpeningKind};
 
-const WAY_IN: Subject = Subject::Element(|body| {
-    matches!(
-        body,
-        Body::Stair(_)
-            | Body::RoomTag(_)
-            | Body::Opening(Opening { kind: OpeningKind::Door(_), .. })
-    )
-});
+const WAY_IN: Subject =
+    Subject::Element(&[BodyKind::Stair, BodyKind::RoomTag, BodyKind::Door], |body| {
+        matches!(
+            body,
+            Body::Stair(_)
+                | Body::RoomTag(_)
+                | Body::Opening(Opening { kind: OpeningKind::Door(_), .. })
+        )
+    });
 
 pub const ARRIVAL: Detail = yes_no(
     "arrival",

@@ -6,7 +6,7 @@ use plan::element::{ServiceKind, ServicePoint};
 use space::RoomIndex;
 
 use crate::rules::rooms::words::called;
-use crate::{Finding, Group, Limit, Phrase, Place, Quantity, Rule, Severity, Sheet};
+use crate::{Check, Finding, Group, Limit, Phrase, Place, Quantity, Rule, Severity, Sheet};
 
 use super::judge;
 use super::ways::{Way, Ways};
@@ -43,7 +43,7 @@ Remedies
 None is offered: choose a wider door.
 ",
     cites: &["appliance-passage", "water-heater-passage"],
-    check,
+    check: Check::Plan(check),
     remedies: None,
 };
 

@@ -5,7 +5,7 @@ use plan::{Element, ElementId};
 
 use crate::front::{Face, Fit, Space};
 use crate::rules::rooms::words::called;
-use crate::{Finding, Group, Rule, Sheet};
+use crate::{Check, Finding, Group, Rule, Sheet};
 
 use super::clear_box::{self, Demand};
 use super::panel;
@@ -40,7 +40,7 @@ Remedies
 Move the partition or the furnishing that stands in the way by what is missing.
 ",
     cites: &["appliance-service-space", "water-heater-service-space"],
-    check,
+    check: Check::Plan(check),
     remedies: Some(clear_box::remedies),
 };
 

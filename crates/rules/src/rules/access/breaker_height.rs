@@ -1,6 +1,6 @@
 //! Greatest height of the breakers in an electrical panel.
 
-use crate::{Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
+use crate::{Check, Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
 
 use super::panel;
 
@@ -32,7 +32,7 @@ Remedies
 None is offered: an electrician lowers the panel.
 ",
     cites: &["breaker-height"],
-    check,
+    check: Check::Plan(check),
     remedies: None,
 };
 

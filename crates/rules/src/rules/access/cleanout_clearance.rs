@@ -8,7 +8,7 @@ use space::SolidKind;
 
 use crate::front::{Face, Fit, Space};
 use crate::rules::rooms::words::called;
-use crate::{Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
+use crate::{Check, Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
 
 use super::clear_box::{self, Demand};
 use super::{buried, judge, panel};
@@ -42,7 +42,7 @@ Remedies
 Move the partition or the furnishing that stands in the way by what is missing.
 ",
     cites: &["cleanout-clearance"],
-    check,
+    check: Check::Plan(check),
     remedies: Some(clear_box::remedies),
 };
 

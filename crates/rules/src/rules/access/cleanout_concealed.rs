@@ -6,7 +6,7 @@ use plan::element::{ServiceKind, ServicePoint};
 
 use crate::front::{Face, Space};
 use crate::rules::rooms::words::{called, capital};
-use crate::{Finding, Group, Phrase, Place, Quantity, Remedy, Rule, Severity, Sheet};
+use crate::{Check, Finding, Group, Phrase, Place, Quantity, Remedy, Rule, Severity, Sheet};
 
 use super::buried;
 
@@ -39,7 +39,7 @@ Remedies
 Provide an access opening of 12 in by 12 in (common practice, no source). A plumber brings the plug out to the new face.
 ",
     cites: &["cleanout-recess"],
-    check,
+    check: Check::Plan(check),
     remedies: Some(remedies),
 };
 

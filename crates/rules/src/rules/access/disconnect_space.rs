@@ -3,7 +3,7 @@
 use plan::element::ServiceKind;
 
 use crate::rules::rooms::words::called;
-use crate::{Finding, Group, Rule, Sheet};
+use crate::{Check, Finding, Group, Rule, Sheet};
 
 use super::clear_box::{self, Demand};
 
@@ -34,7 +34,7 @@ Remedies
 Move the partition or the furnishing that stands in the way by what is missing.
 ",
     cites: &["disconnect-space", "panel-width", "panel-depth", "panel-height", "panel-projection"],
-    check,
+    check: Check::Plan(check),
     remedies: Some(clear_box::remedies),
 };
 

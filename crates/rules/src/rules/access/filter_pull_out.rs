@@ -5,7 +5,7 @@ use plan::{Element, ElementId};
 
 use crate::front::{Face, Fit, Space};
 use crate::rules::rooms::words::called;
-use crate::{Finding, Group, Rule, Severity, Sheet};
+use crate::{Check, Finding, Group, Rule, Severity, Sheet};
 
 use super::clear_box::{self, Demand};
 use super::{buried, panel};
@@ -37,7 +37,7 @@ Remedies
 Move the partition or the furnishing that stands in the way by what is missing.
 ",
     cites: &["filter-pull-out"],
-    check,
+    check: Check::Plan(check),
     remedies: Some(clear_box::remedies),
 };
 

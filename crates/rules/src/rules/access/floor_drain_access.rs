@@ -2,7 +2,7 @@
 
 use plan::element::ServiceKind;
 
-use crate::{Finding, Group, Rule, Sheet};
+use crate::{Check, Finding, Group, Rule, Sheet};
 
 use super::in_floor;
 
@@ -33,7 +33,7 @@ Remedies
 None is offered: move the wall or the appliance off the drain.
 ",
     cites: &["floor-drain-access"],
-    check,
+    check: Check::Plan(check),
     remedies: None,
 };
 

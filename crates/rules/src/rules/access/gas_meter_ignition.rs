@@ -4,7 +4,7 @@ use geometry::gap;
 use plan::element::{ServiceKind, ServicePoint};
 
 use crate::rules::rooms::words::{called, capital};
-use crate::{Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
+use crate::{Check, Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "gas-meter-ignition",
@@ -34,7 +34,7 @@ Remedies
 None is offered: ask the gas utility. Gas work is for licensed people.
 ",
     cites: &["gas-meter-ignition"],
-    check,
+    check: Check::Plan(check),
     remedies: None,
 };
 

@@ -7,7 +7,7 @@ use plan::element::{ServiceKind, ServicePoint};
 use plan::{Body, Element, ElementId};
 
 use crate::rules::rooms::words::{called, capital, room_called};
-use crate::{Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
+use crate::{Check, Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
 
 use super::judge;
 
@@ -42,7 +42,7 @@ Remedies
 None is offered: gas work is for licensed people.
 ",
     cites: &["gas-valve-distance"],
-    check,
+    check: Check::Plan(check),
     remedies: None,
 };
 

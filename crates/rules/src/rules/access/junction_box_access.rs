@@ -2,7 +2,7 @@
 
 use plan::element::ServiceKind;
 
-use crate::{Finding, Group, Rule, Sheet};
+use crate::{Check, Finding, Group, Rule, Sheet};
 
 use super::buried;
 
@@ -35,7 +35,7 @@ Remedies
 Provide an access opening: 12 in by 12 in, or as large as the thing where that is larger (common practice, no source).
 ",
     cites: &["junction-box-access"],
-    check,
+    check: Check::Plan(check),
     remedies: Some(buried::remedies),
 };
 

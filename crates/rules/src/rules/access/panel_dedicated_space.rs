@@ -7,7 +7,7 @@ use plan::detail::overhead::PIPE_CARRIES;
 use plan::element::{OverheadKind, ServicePoint};
 use space::SolidKind;
 
-use crate::{Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
+use crate::{Check, Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
 
 use super::panel;
 
@@ -42,7 +42,7 @@ Remedies
 None is offered: moving a pipe or a duct is work for its own trade.
 ",
     cites: &["panel-dedicated-space"],
-    check,
+    check: Check::Plan(check),
     remedies: None,
 };
 

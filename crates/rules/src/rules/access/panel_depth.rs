@@ -1,7 +1,7 @@
 //! Clear depth in front of an electrical panel.
 
 use crate::front::Face;
-use crate::{Finding, Group, Phrase, Place, Quantity, Remedy, Rule, Severity, Sheet};
+use crate::{Check, Finding, Group, Phrase, Place, Quantity, Remedy, Rule, Severity, Sheet};
 
 use super::{clear_away, judge, panel};
 
@@ -36,7 +36,7 @@ Remedies
 Move the partition or the furnishing that stands in the way by what is missing.
 ",
     cites: &["panel-depth"],
-    check,
+    check: Check::Plan(check),
     remedies: Some(remedies),
 };
 

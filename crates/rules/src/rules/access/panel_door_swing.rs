@@ -5,7 +5,7 @@ use measure::Len;
 use space::{Leaf, leaf_reaches};
 
 use crate::front::{Face, Obstacle, Space};
-use crate::{Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
+use crate::{Check, Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
 
 use super::panel;
 
@@ -38,7 +38,7 @@ Remedies
 None is offered: the cure is that of the depth in front of the panel, or another hinge side.
 ",
     cites: &["panel-door-swing"],
-    check,
+    check: Check::Plan(check),
     remedies: None,
 };
 

@@ -3,7 +3,7 @@
 use geometry::Shape;
 use plan::House;
 
-use crate::{Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
+use crate::{Check, Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
 
 use super::panel;
 
@@ -36,7 +36,7 @@ Remedies
 None is offered: raising a duct or a beam is work for its own trade.
 ",
     cites: &["panel-height"],
-    check,
+    check: Check::Plan(check),
     remedies: None,
 };
 

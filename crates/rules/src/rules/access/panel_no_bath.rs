@@ -2,7 +2,7 @@
 
 use plan::element::RoomUse;
 
-use crate::{Finding, Group, Rule, Sheet};
+use crate::{Check, Finding, Group, Rule, Sheet};
 
 use super::in_room;
 
@@ -33,7 +33,7 @@ Remedies
 None is offered: move the bathroom's wall or have an electrician move the panel.
 ",
     cites: &["panel-no-bath"],
-    check,
+    check: Check::Plan(check),
     remedies: None,
 };
 

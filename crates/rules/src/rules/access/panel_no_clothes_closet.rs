@@ -2,7 +2,7 @@
 
 use plan::element::RoomUse;
 
-use crate::{Finding, Group, Rule, Sheet};
+use crate::{Check, Finding, Group, Rule, Sheet};
 
 use super::in_room;
 
@@ -34,7 +34,7 @@ Remedies
 None is offered: give the panel a room of its own with its working space and a door.
 ",
     cites: &["panel-no-clothes-closet"],
-    check,
+    check: Check::Plan(check),
     remedies: None,
 };
 

@@ -4,7 +4,7 @@ use geometry::{Bounds, Placed, convex_overlap};
 use measure::Len;
 use space::SolidKind;
 
-use crate::{Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
+use crate::{Check, Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
 
 use super::panel;
 
@@ -36,7 +36,7 @@ Remedies
 None is offered: have an electrician move the panel, or turn the stair.
 ",
     cites: &["panel-no-stair"],
-    check,
+    check: Check::Plan(check),
     remedies: None,
 };
 

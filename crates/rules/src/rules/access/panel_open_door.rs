@@ -6,7 +6,7 @@ use plan::ElementId;
 use plan::element::ServicePoint;
 
 use crate::front::{Face, Space};
-use crate::{Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
+use crate::{Check, Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
 
 use super::panel;
 
@@ -40,7 +40,7 @@ Remedies
 A door that is hinged at the other side, or more room before the panel.
 ",
     cites: &["panel-open-door"],
-    check,
+    check: Check::Plan(check),
     remedies: None,
 };
 

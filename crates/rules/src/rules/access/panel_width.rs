@@ -1,7 +1,7 @@
 //! Clear width in front of an electrical panel.
 
 use crate::front::Face;
-use crate::{Finding, Group, Phrase, Place, Quantity, Remedy, Rule, Severity, Sheet};
+use crate::{Check, Finding, Group, Phrase, Place, Quantity, Remedy, Rule, Severity, Sheet};
 
 use super::{clear_away, judge, panel};
 
@@ -34,7 +34,7 @@ Remedies
 Move the partition or the furnishing that stands beside the panel by what is missing.
 ",
     cites: &["panel-width"],
-    check,
+    check: Check::Plan(check),
     remedies: Some(remedies),
 };
 

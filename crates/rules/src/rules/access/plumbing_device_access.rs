@@ -3,7 +3,7 @@
 use plan::element::ServiceKind;
 
 use super::buried;
-use crate::{Confidence, Finding, Group, Rule, Severity, Sheet};
+use crate::{Check, Confidence, Finding, Group, Rule, Severity, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "plumbing-device-access",
@@ -33,7 +33,7 @@ Remedies
 Provide an access opening: 12 in by 12 in, or as large as the thing where that is larger (common practice, no source).
 ",
     cites: &["pressure-reducer-access", "backflow-access", "air-valve-access", "backwater-valve-access", "standpipe-access"],
-    check,
+    check: Check::Plan(check),
     remedies: Some(buried::remedies),
 };
 

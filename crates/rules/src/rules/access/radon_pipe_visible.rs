@@ -6,7 +6,7 @@ use plan::{ElementId, State};
 use space::SolidKind;
 
 use crate::rules::rooms::words::{called, capital};
-use crate::{Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
+use crate::{Check, Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "radon-pipe-visible",
@@ -36,7 +36,7 @@ Provide an access opening of 12 in by 12 in, or as large as the thing where that
 a radon system is for certified people.
 ",
     cites: &["radon-pipe-visible"],
-    check,
+    check: Check::Plan(check),
     remedies: Some(super::buried::remedies),
 };
 

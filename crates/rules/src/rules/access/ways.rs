@@ -1,8 +1,12 @@
 //! The widest way through doors from where one comes in to a room.
 
+use std::cmp::Reverse;
+use std::collections::BTreeSet;
+
 use measure::Len;
+use plan::element::BodyKind;
 use plan::{Body, ElementId};
-use space::RoomIndex;
+use space::{Facts, RoomIndex};
 
 use crate::Sheet;
 
@@ -17,78 +21,72 @@ pub(super) enum Way {
     None,
 }
 
-/// A door or cased opening between two rooms, or to the outside.
-struct Link {
-    door: ElementId,
-    clear: Len,
-    left: Option<RoomIndex>,
-    right: Option<RoomIndex>,
-}
-
 /// The doors of a plan, and the rooms where one comes in.
-pub(super) struct Ways {
-    /// The widest first; of equally wide ones the first by id.
-    links: Vec<Link>,
-    arrivals: Vec<RoomIndex>,
+pub(super) struct Ways<'a> {
+    facts: &'a Facts,
+    arrivals: BTreeSet<RoomIndex>,
 }
 
-impl Ways {
-    pub fn new(sheet: &Sheet<'_>) -> Ways {
-        let mut links = links(sheet);
-        let arrivals = arrivals(sheet, &links);
-        links.sort_by_key(|link| (std::cmp::Reverse(link.clear), link.door));
-        Ways { links, arrivals }
+impl<'a> Ways<'a> {
+    pub fn new(sheet: &Sheet<'a>) -> Ways<'a> {
+        Ways { facts: sheet.facts, arrivals: arrivals(sheet) }
     }
 
     /// The best way to a room: the one whose narrowest door is the widest. One comes in where a stair's foot
     /// is or an outside door opens; in a plan without either, from any room next door.
     pub fn to(&self, room: RoomIndex) -> Way {
-        let Ways { links, arrivals } = self;
-        if arrivals.contains(&room) {
+        if self.arrivals.contains(&room) {
             return Way::Here;
         }
-        // Grow outwards from the room, always through the widest door at its edge, until one comes in.
-        let mut reached = vec![room];
+        // Grow outwards from the room, always through the widest door at its edge, of equally wide ones the first by
+        // id, until one comes in.
+        let mut reached = BTreeSet::new();
+        let mut edge: BTreeSet<(Reverse<Len>, ElementId)> = BTreeSet::new();
         let mut narrowest: Option<(Len, ElementId)> = None;
+        let mut next = Some(room);
         loop {
-            let beyond = |link: &&Link| {
-                let (left, right) = (link.left, link.right);
-                let inside = |r: Option<RoomIndex>| r.is_some_and(|r| reached.contains(&r));
-                inside(left) != inside(right)
-            };
-            let Some(link) = links.iter().find(beyond) else { return Way::None };
-            if narrowest.is_none_or(|(clear, _)| link.clear < clear) {
-                narrowest = Some((link.clear, link.door));
+            if let Some(room) = next {
+                reached.insert(room);
+                self.turn(room, &reached, &mut edge);
             }
-            let inside = |r: &RoomIndex| reached.contains(r);
-            let next = [link.left, link.right].into_iter().flatten().find(|r| !inside(r));
-            let there = next.is_none_or(|r| arrivals.is_empty() || arrivals.contains(&r));
+            let Some((Reverse(clear), id)) = edge.first().copied() else { return Way::None };
+            if narrowest.is_none_or(|(least, _)| clear < least) {
+                narrowest = Some((clear, id));
+            }
+            let mut rooms = self.facts.opening(id).into_iter().flat_map(|door| door.rooms());
+            next = rooms.find(|r| !reached.contains(r));
+            let there = next.is_none_or(|r| self.arrivals.is_empty() || self.arrivals.contains(&r));
             if let (true, Some((clear, narrowest))) = (there, narrowest) {
                 return Way::Through { narrowest, clear };
             }
-            reached.extend(next);
+        }
+    }
+
+    /// Puts the doors of a room that was reached on the edge, or takes them off where both sides are reached.
+    fn turn(
+        &self,
+        room: RoomIndex,
+        reached: &BTreeSet<RoomIndex>,
+        edge: &mut BTreeSet<(Reverse<Len>, ElementId)>,
+    ) {
+        for door in self.facts.openings_of(room).filter(|o| self.facts.is_door(o.id)) {
+            let inside = |r: Option<RoomIndex>| r.is_some_and(|r| reached.contains(&r));
+            let key = (Reverse(door.clear_width), door.id);
+            if inside(door.left) != inside(door.right) {
+                edge.insert(key);
+            } else {
+                edge.remove(&key);
+            }
         }
     }
 }
 
-fn links(sheet: &Sheet<'_>) -> Vec<Link> {
-    let openings = sheet.facts.openings.iter().filter(|o| sheet.facts.is_door(o.id));
-    openings
-        .map(|o| Link { door: o.id, clear: o.clear_width, left: o.left, right: o.right })
-        .collect()
-}
-
-fn arrivals(sheet: &Sheet<'_>, links: &[Link]) -> Vec<RoomIndex> {
-    let stairs =
-        sheet.plan().elements().iter().filter(|e| e.stands()).filter_map(|e| match &e.body {
-            Body::Stair(stair) => {
-                let before = stair.foot + stair.up.back().step(Len::inches(1));
-                sheet.facts.room_at(before)
-            }
-            _ => None,
-        });
-    let outside =
-        |link: &&Link| sheet.facts.opening(link.door).is_some_and(|opening| opening.outside);
-    let doors = links.iter().filter(outside).flat_map(|link| [link.left, link.right]).flatten();
-    stairs.chain(doors).collect()
+fn arrivals(sheet: &Sheet<'_>) -> BTreeSet<RoomIndex> {
+    let facts = sheet.facts;
+    let stairs = facts.standing(&[BodyKind::Stair]).filter_map(|e| match &e.body {
+        Body::Stair(stair) => facts.room_at(stair.foot + stair.up.back().step(Len::inches(1))),
+        _ => None,
+    });
+    let outside = facts.outside().into_iter().filter(|o| facts.is_door(o.id));
+    stairs.chain(outside.flat_map(|o| o.rooms())).collect()
 }

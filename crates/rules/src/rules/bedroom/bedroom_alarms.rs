@@ -6,7 +6,7 @@ use space::Room;
 use crate::rules::electrical::devices::{behind_door, drawn, in_room};
 
 use crate::rules::rooms::words::{capital, room_called, room_elements, rooms_called};
-use crate::{Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
+use crate::{Check, Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "bedroom-alarms",
@@ -38,7 +38,7 @@ Remedies
 Place and wire the alarms, all sounding together, and show them on the permit drawing.
 ",
     cites: &["bedroom-alarms"],
-    check,
+    check: Check::Plan(check),
     remedies: None,
 };
 

@@ -1,9 +1,10 @@
 //! A sleeping room with too little glass for its floor.
 
 use plan::element::RoomUse;
+use space::Room;
 
 use super::glazing::little_daylight;
-use crate::{Finding, Group, Rule, Sheet};
+use crate::{Check, Finding, Group, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "bedroom-light",
@@ -37,14 +38,14 @@ Remedies
 A larger window, or light and ventilation.
 ",
     cites: &["room-glazing-percent", "borrow-wall", "borrow-floor", "borrow-area"],
-    check,
+    check: Check::Rooms(check),
     remedies: None,
 };
 
-fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
-    let rooms = &sheet.facts.rooms;
-    let asked = rooms.iter().filter(|r| r.room_use == RoomUse::Bedroom);
-    out.extend(asked.filter_map(|room| little_daylight(sheet, room, RULE.slug)));
+fn check(sheet: &Sheet<'_>, room: &Room, out: &mut Vec<Finding>) {
+    if room.room_use == RoomUse::Bedroom {
+        out.extend(little_daylight(sheet, room, RULE.slug));
+    }
 }
 
 #[cfg(test)]

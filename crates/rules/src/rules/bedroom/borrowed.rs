@@ -19,8 +19,7 @@ fn borrows(sheet: &Sheet<'_>, room: &Room, other: &Room) -> bool {
     let wall: i128 = walls.iter().map(|(_, len)| Area::of_rect(*len, height).square_units()).sum();
     let between = |r| r == room.index || r == other.index;
     let open: i128 = facts
-        .openings
-        .iter()
+        .openings_of(room.index)
         .filter(|o| facts.is_cased(o.id) && o.rooms().count() == 2 && o.rooms().all(between))
         .map(|o| Area::of_rect(o.clear_width, o.clear_height).square_units())
         .sum();

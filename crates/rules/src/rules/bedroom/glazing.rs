@@ -21,9 +21,8 @@ pub(super) fn frames(facts: &Facts, room: &Room) -> Area {
 /// garage, a porch or a crawl space gives no light of the outdoors.
 pub(crate) fn frames_of(facts: &Facts, room: &Room, wanted: impl Fn(&Window) -> bool) -> Area {
     facts
-        .openings
-        .iter()
-        .filter(|o| o.outside && o.rooms().any(|r| r == room.index))
+        .openings_of(room.index)
+        .filter(|o| o.outside)
         .filter_map(|o| facts.plan.get(o.id))
         .filter(|e| e.stated(&LEADS_TO) != Some(Value::Word("garage, porch or crawl space")))
         .filter_map(|e| match &e.body {

@@ -6,7 +6,9 @@ use space::{OpeningFacts, Room, RoomIndex};
 
 use crate::rules::rooms::words::{capital, room_called, room_elements};
 use crate::rules::way_out::nearest;
-use crate::{Finding, Group, Phrase, Place, Quantity, Remedy, Rule, Safety, Severity, Sheet};
+use crate::{
+    Check, Finding, Group, Phrase, Place, Quantity, Remedy, Rule, Safety, Severity, Sheet,
+};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "reads-as-bedroom",
@@ -41,35 +43,33 @@ Call it a bedroom and see what it needs; or ask the department in writing. Takin
 entrance to a wide cased opening helps in some places.
 ",
     cites: &["reads-as-bedroom", "reads-as-bedroom-area"],
-    check,
+    check: Check::Rooms(check),
     remedies: Some(remedies),
 };
 
 const WHY: &str = "Departments differ on what a bedroom is: some count any private room that could be slept in, others go \
                    by the word on the plan. Ask yours before you build it without what a bedroom needs.";
 
-fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
-    for room in &sheet.facts.rooms {
-        let Some(signs) = signs(sheet, room) else { continue };
-        let title = format!("{} reads as a bedroom", capital(&room_called(room)));
-        let word = room.room_use.word();
-        out.push(
-            Finding::new(
-                Severity::Verify,
-                sheet.book.cite("reads-as-bedroom"),
-                RULE.slug,
-                room_elements(room),
-                Phrase::text(title),
-                WHY,
-            )
-            .figures(
-                Quantity::Words(signs.join(", ")),
-                Quantity::Words(format!("not a bedroom ({word})")),
-            )
-            .assuming(format!("the department goes by the word {word} on the plan"))
-            .at(Place::Area(room.shape.outer.clone())),
-        );
-    }
+fn check(sheet: &Sheet<'_>, room: &Room, out: &mut Vec<Finding>) {
+    let Some(signs) = signs(sheet, room) else { return };
+    let title = format!("{} reads as a bedroom", capital(&room_called(room)));
+    let word = room.room_use.word();
+    out.push(
+        Finding::new(
+            Severity::Verify,
+            sheet.book.cite("reads-as-bedroom"),
+            RULE.slug,
+            room_elements(room),
+            Phrase::text(title),
+            WHY,
+        )
+        .figures(
+            Quantity::Words(signs.join(", ")),
+            Quantity::Words(format!("not a bedroom ({word})")),
+        )
+        .assuming(format!("the department goes by the word {word} on the plan"))
+        .at(Place::Area(room.shape.outer.clone())),
+    );
 }
 
 /// What makes the room read as a bedroom, where it does.

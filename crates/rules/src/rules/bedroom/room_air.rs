@@ -9,7 +9,7 @@ use space::{OpeningFacts, Room};
 use super::borrowed::as_one;
 use crate::rules::rooms::uses::habitable;
 use crate::rules::rooms::words::{capital, room_called, room_elements};
-use crate::{Finding, Group, Limit, Phrase, Place, Quantity, Rule, Severity, Sheet};
+use crate::{Check, Finding, Group, Limit, Phrase, Place, Quantity, Rule, Severity, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "room-air",
@@ -40,7 +40,7 @@ Remedies
 State the mechanical system that serves the room, or plan a window that opens further.
 ",
     cites: &["room-air-percent"],
-    check,
+    check: Check::Rooms(check),
     remedies: Some(|finding, sheet| {
         crate::rules::stated::state_all(finding, sheet, &MECHANICAL_AIR, plan::detail::Value::Yes)
     }),
@@ -48,40 +48,40 @@ State the mechanical system that serves the room, or plan a window that opens fu
 
 const WHY: &str = "A room below grade holds damp and stale air unless something moves it.";
 
-fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
-    for room in sheet.facts.rooms.iter().filter(|r| habitable(r.room_use)) {
-        let Some(tag) = room.tag.and_then(|id| sheet.plan().get(id)) else { continue };
-        let air = sheet.ask(tag, &MECHANICAL_AIR);
-        if air.yes() == Some(true) {
-            continue;
-        }
-        let together = as_one(sheet, room);
-        let limit = limit(sheet, &together);
-        let opens = together.iter().map(|r| opens(sheet, r)).sum();
-        if opens >= limit.value {
-            continue;
-        }
-        let title = format!("Too little opens in {}", room_called(room));
-        out.push(
-            Finding::new(
-                Severity::Correction,
-                limit.citation,
-                RULE.slug,
-                room_elements(room),
-                Phrase::text(capital(&title)),
-                WHY,
-            )
-            .figures(Quantity::Area(opens), Quantity::Area(limit.value))
-            .resting_on(&air)
-            .at(Place::Point(room.label_at)),
-        );
+fn check(sheet: &Sheet<'_>, room: &Room, out: &mut Vec<Finding>) {
+    if !habitable(room.room_use) {
+        return;
     }
+    let Some(tag) = room.tag.and_then(|id| sheet.plan().get(id)) else { return };
+    let air = sheet.ask(tag, &MECHANICAL_AIR);
+    if air.yes() == Some(true) {
+        return;
+    }
+    let together = as_one(sheet, room);
+    let limit = limit(sheet, &together);
+    let opens = together.iter().map(|r| opens(sheet, r)).sum();
+    if opens >= limit.value {
+        return;
+    }
+    let title = format!("Too little opens in {}", room_called(room));
+    out.push(
+        Finding::new(
+            Severity::Correction,
+            limit.citation,
+            RULE.slug,
+            room_elements(room),
+            Phrase::text(capital(&title)),
+            WHY,
+        )
+        .figures(Quantity::Area(opens), Quantity::Area(limit.value))
+        .resting_on(&air)
+        .at(Place::Point(room.label_at)),
+    );
 }
 
 /// What opens to the outdoors.
 fn opens(sheet: &Sheet<'_>, room: &Room) -> Area {
-    let outside = sheet.facts.openings.iter().filter(|o| o.outside);
-    let own = outside.filter(|o| o.rooms().any(|r| r == room.index));
+    let own = sheet.facts.openings_of(room.index).filter(|o| o.outside);
     own.filter_map(|o| Some(openable(sheet, o, sheet.plan().get(o.id)?))).sum()
 }
 

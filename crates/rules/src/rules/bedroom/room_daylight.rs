@@ -1,10 +1,11 @@
 //! A room to live in, other than a sleeping room, with too little glass for its floor.
 
 use plan::element::RoomUse;
+use space::Room;
 
 use super::glazing::little_daylight;
 use crate::rules::rooms::uses::habitable;
-use crate::{Finding, Group, Rule, Sheet};
+use crate::{Check, Finding, Group, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "room-daylight",
@@ -38,14 +39,14 @@ Remedies
 A larger window, or light and ventilation.
 ",
     cites: &["room-glazing-percent", "borrow-wall", "borrow-floor", "borrow-area"],
-    check,
+    check: Check::Rooms(check),
     remedies: None,
 };
 
-fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
-    let rooms = &sheet.facts.rooms;
-    let asked = rooms.iter().filter(|r| habitable(r.room_use) && r.room_use != RoomUse::Bedroom);
-    out.extend(asked.filter_map(|room| little_daylight(sheet, room, RULE.slug)));
+fn check(sheet: &Sheet<'_>, room: &Room, out: &mut Vec<Finding>) {
+    if habitable(room.room_use) && room.room_use != RoomUse::Bedroom {
+        out.extend(little_daylight(sheet, room, RULE.slug));
+    }
 }
 
 #[cfg(test)]

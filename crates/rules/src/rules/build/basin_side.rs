@@ -1,10 +1,12 @@
 //! A basin too near the wall or the tub beside it.
 
 use measure::Len;
+use plan::Element;
+use plan::element::BodyKind;
 
-use super::fixtures::{Fixture, beside, fixtures};
+use super::fixtures::{Fixture, beside, fixture};
 use crate::rules::rooms::words::{called, capital};
-use crate::{Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
+use crate::{Check, Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "basin-side",
@@ -36,42 +38,41 @@ Remedies
 Move the basin, or choose a smaller one.
 ",
     cites: &["basin-side"],
-    check,
+    check: Check::Things(&[BodyKind::Furnishing], &["basin-side"], check),
     remedies: None,
 };
 
 const WHY: &str = "Hands reach the edge, and the wall beside it can be cleaned.";
 
-fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
-    for (element, furnishing, kind) in fixtures(sheet) {
-        if kind != Fixture::Basin || furnishing.name.to_lowercase().contains("vanity") {
-            continue;
-        }
-        let limit = sheet.book.len("basin-side");
-        let placed = furnishing.placed();
-        let (from_middle, side) = beside(sheet, element, furnishing);
-        let half = Len::from_units(placed.width.units() / 2);
-        let clear = (from_middle - half).max(Len::ZERO);
-        if clear >= limit.value {
-            continue;
-        }
-        let edge = placed.centre() + side.step(half);
-        let title =
-            format!("{} is too near what stands beside it", capital(&called(sheet, element.id)));
-        out.push(
-            Finding::new(
-                Severity::Verify,
-                limit.citation,
-                RULE.slug,
-                vec![element.id],
-                Phrase::text(title),
-                WHY,
-            )
-            .figures(Quantity::Len(clear), Quantity::Len(limit.value))
-            .assuming("the box is the basin, not a cabinet with a basin in it")
-            .at(Place::Span(edge, edge + side.step(clear))),
-        );
+fn check(sheet: &Sheet<'_>, element: &Element, out: &mut Vec<Finding>) {
+    let Some((element, furnishing, kind)) = fixture(element) else { return };
+    if kind != Fixture::Basin || furnishing.name.to_lowercase().contains("vanity") {
+        return;
     }
+    let limit = sheet.book.len("basin-side");
+    let placed = furnishing.placed();
+    let (from_middle, side) = beside(sheet, element, furnishing);
+    let half = Len::from_units(placed.width.units() / 2);
+    let clear = (from_middle - half).max(Len::ZERO);
+    if clear >= limit.value {
+        return;
+    }
+    let edge = placed.centre() + side.step(half);
+    let title =
+        format!("{} is too near what stands beside it", capital(&called(sheet, element.id)));
+    out.push(
+        Finding::new(
+            Severity::Verify,
+            limit.citation,
+            RULE.slug,
+            vec![element.id],
+            Phrase::text(title),
+            WHY,
+        )
+        .figures(Quantity::Len(clear), Quantity::Len(limit.value))
+        .assuming("the box is the basin, not a cabinet with a basin in it")
+        .at(Place::Span(edge, edge + side.step(clear))),
+    );
 }
 
 #[cfg(test)]

@@ -3,7 +3,7 @@
 use plan::detail::plumbing::BOND_CLAMP;
 
 use crate::rules::stated::{Demand, fitting, judge};
-use crate::{Finding, Group, Quantity, Rule, Sheet};
+use crate::{Check, Finding, Group, Quantity, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "bonding-clamp",
@@ -32,7 +32,7 @@ Remedies
 Leave a panel at the clamp.
 ",
     cites: &["bonding-clamp"],
-    check,
+    check: Check::Plan(check),
     remedies: None,
 };
 

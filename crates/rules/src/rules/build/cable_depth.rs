@@ -7,7 +7,7 @@ use plan::{Body, Element};
 
 use crate::rules::rooms::words::{called, capital};
 use crate::rules::stated::{fitting, is_new, place};
-use crate::{Finding, Group, Phrase, Quantity, Rule, Severity, Sheet};
+use crate::{Check, Finding, Group, Phrase, Quantity, Rule, Severity, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "cable-depth",
@@ -38,7 +38,7 @@ Remedies
 Plates or conduit where the framing is shallow, or deeper studs.
 ",
     cites: &["cable-depth"],
-    check,
+    check: Check::Plan(check),
     remedies: None,
 };
 

@@ -3,7 +3,7 @@
 use plan::detail::wall::COLUMN_BASE;
 
 use crate::rules::stated::{Demand, fitting, is_new, judge};
-use crate::{Finding, Group, Quantity, Rule, Sheet};
+use crate::{Check, Finding, Group, Quantity, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "column-base",
@@ -32,7 +32,7 @@ Remedies
 A steel post, or a standoff base. An engineer sees to what it carries.
 ",
     cites: &["column-base"],
-    check,
+    check: Check::Kinds(COLUMN_BASE.kinds(), check),
     remedies: None,
 };
 

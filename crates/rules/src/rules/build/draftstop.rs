@@ -6,7 +6,7 @@ use plan::detail::Value;
 use plan::detail::site::{DRAFTSTOPPED, FLOOR_ABOVE};
 
 use crate::answer::state_site;
-use crate::{Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
+use crate::{Check, Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "draftstop",
@@ -37,7 +37,7 @@ Remedies
 1/2 in board, 3/8 in panel or the like across the space, in about equal parts.
 ",
     cites: &["draftstop"],
-    check,
+    check: Check::Plan(check),
     remedies: Some(|_, sheet| vec![state_site(sheet, &DRAFTSTOPPED, Value::Yes)]),
 };
 

@@ -3,7 +3,7 @@
 use plan::detail::wall::DRYER_DUCT_DEPTH;
 
 use crate::rules::stated::{Demand, fitting, is_new, judge};
-use crate::{Finding, Group, Quantity, Rule, Sheet};
+use crate::{Check, Finding, Group, Quantity, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "dryer-duct-plates",
@@ -32,7 +32,7 @@ Remedies
 Steel plates over the duct, or a deeper wall.
 ",
     cites: &["dryer-duct-plates"],
-    check,
+    check: Check::Plan(check),
     remedies: None,
 };
 

@@ -3,7 +3,7 @@
 use plan::detail::wall::FINISH_SMOKE;
 
 use crate::rules::stated::{Demand, fitting, is_new, judge};
-use crate::{Finding, Group, Quantity, Rule, Sheet};
+use crate::{Check, Finding, Group, Quantity, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "finish-smoke",
@@ -32,7 +32,7 @@ Remedies
 Another finish, or board below a thin one.
 ",
     cites: &["finish-smoke"],
-    check,
+    check: Check::Plan(check),
     remedies: None,
 };
 

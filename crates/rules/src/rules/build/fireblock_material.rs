@@ -3,7 +3,7 @@
 use plan::detail::wall::FIREBLOCK_OF;
 
 use crate::rules::stated::{Demand, fitting, is_new, judge};
-use crate::{Finding, Group, Quantity, Rule, Sheet};
+use crate::{Check, Finding, Group, Quantity, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "fireblock-material",
@@ -33,7 +33,7 @@ Remedies
 Board or lumber, sealed at its edges.
 ",
     cites: &["fireblock-material"],
-    check,
+    check: Check::Plan(check),
     remedies: None,
 };
 

@@ -4,7 +4,7 @@ use plan::detail::Value;
 use plan::detail::wall::FIREBLOCKED;
 
 use crate::rules::stated::{Demand, fitting, is_new, judge, state_all};
-use crate::{Finding, Group, Quantity, Rule, Sheet};
+use crate::{Check, Finding, Group, Quantity, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "fireblock-stated",
@@ -33,7 +33,7 @@ Remedies
 2x lumber, 1/2 in board or mineral wool along top and bottom and at each mark of the fireblocking rule.
 ",
     cites: &["fireblock-stated"],
-    check,
+    check: Check::Kinds(FIREBLOCKED.kinds(), check),
     remedies: Some(|finding, sheet| state_all(finding, sheet, &FIREBLOCKED, Value::Yes)),
 };
 

@@ -3,10 +3,11 @@
 use geometry::Seg;
 use measure::Len;
 use plan::detail::wall::FIREBLOCKED;
-use plan::{Body, ElementId, State};
+use plan::element::BodyKind;
+use plan::{ElementId, State};
 
 use crate::rules::rooms::words::{called, capital};
-use crate::{Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
+use crate::{Check, Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "fireblocking",
@@ -36,7 +37,7 @@ Remedies
 Blocks of 2x lumber or 1/2 in board at each mark, and a strip along the top.
 ",
     cites: &["fireblocking"],
-    check,
+    check: Check::Plan(check),
     remedies: None,
 };
 
@@ -46,12 +47,11 @@ const WHY: &str =
 fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
     let limit = sheet.book.len("fireblocking");
     let mut long: Vec<(ElementId, Seg)> = Vec::new();
-    for wall in sheet.facts.walls.iter().filter(|w| w.line.len() > limit.value) {
-        let Some(element) = sheet.plan().get(wall.id).filter(|e| e.state == State::New) else {
-            continue;
-        };
+    let furring = sheet.facts.standing(&[BodyKind::Furring]);
+    for element in furring.filter(|e| e.state == State::New) {
+        let Some(wall) = sheet.facts.wall(element.id) else { continue };
         let open = sheet.ask(element, &FIREBLOCKED).yes() != Some(true);
-        if open && matches!(element.body, Body::Furring(_)) {
+        if open && wall.line.len() > limit.value {
             long.push((wall.id, wall.line));
         }
     }
@@ -107,7 +107,7 @@ mod tests {
         ];
         let from = Len::inches(4);
         let furring = Furring { host, from, to: from + length, layers, spacing: Len::inches(16) };
-        room.add(State::New, Body::Furring(furring))
+        room.add(State::New, plan::Body::Furring(furring))
     }
 
     #[test]

@@ -1,10 +1,12 @@
 //! A bath fixture without room before it.
 
+use plan::Element;
+use plan::element::BodyKind;
 use space::clear_before;
 
-use super::fixtures::{Fixture, fixtures, heights};
+use super::fixtures::{Fixture, fixture, heights};
 use crate::rules::rooms::words::{called, capital};
-use crate::{Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
+use crate::{Check, Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "fixture-front",
@@ -35,39 +37,38 @@ Remedies
 Move the fixture, or the wall before it.
 ",
     cites: &["fixture-front", "shower-front"],
-    check,
+    check: Check::Things(&[BodyKind::Furnishing], &["fixture-front", "shower-front"], check),
     remedies: None,
 };
 
 const WHY: &str = "One sits down, bends down and dries off there.";
 
-fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
-    for (element, furnishing, kind) in fixtures(sheet) {
-        let limit = sheet.book.len(match kind {
-            Fixture::Shower => "shower-front",
-            Fixture::Toilet | Fixture::Basin | Fixture::Tub => "fixture-front",
-        });
-        let placed = furnishing.placed();
-        let clear = clear_before(sheet.facts, placed, placed.width, heights(sheet), &[element.id]);
-        if clear >= limit.value {
-            continue;
-        }
-        let front = placed.front();
-        let title =
-            format!("{} has too little room before it", capital(&called(sheet, element.id)));
-        out.push(
-            Finding::new(
-                Severity::Correction,
-                limit.citation,
-                RULE.slug,
-                vec![element.id],
-                Phrase::text(title),
-                WHY,
-            )
-            .figures(Quantity::Len(clear), Quantity::Len(limit.value))
-            .at(Place::Span(front, front + placed.facing.step(clear))),
-        );
+fn check(sheet: &Sheet<'_>, element: &Element, out: &mut Vec<Finding>) {
+    let Some((element, furnishing, kind)) = fixture(element) else { return };
+    let limit = sheet.book.len(match kind {
+        Fixture::Shower => "shower-front",
+        Fixture::Toilet | Fixture::Basin | Fixture::Tub => "fixture-front",
+    });
+    let placed = furnishing.placed();
+    let front = (placed, placed.width);
+    let clear = clear_before(sheet.facts, front, heights(sheet), &[element.id], limit.value);
+    if clear >= limit.value {
+        return;
     }
+    let front = placed.front();
+    let title = format!("{} has too little room before it", capital(&called(sheet, element.id)));
+    out.push(
+        Finding::new(
+            Severity::Correction,
+            limit.citation,
+            RULE.slug,
+            vec![element.id],
+            Phrase::text(title),
+            WHY,
+        )
+        .figures(Quantity::Len(clear), Quantity::Len(limit.value))
+        .at(Place::Span(front, front + placed.facing.step(clear))),
+    );
 }
 
 #[cfg(test)]

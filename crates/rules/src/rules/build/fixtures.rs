@@ -2,10 +2,10 @@
 
 use geometry::{Facing, Placed, Pt, gap};
 use measure::Len;
-use plan::element::Furnishing;
+use plan::element::{BodyKind, Furnishing};
 use plan::{Body, Element, State};
 
-use space::{RoomIndex, clear_span};
+use space::{Facts, RoomIndex, clear_span};
 
 use crate::Sheet;
 
@@ -42,25 +42,34 @@ pub fn is_fixture(name: &str) -> bool {
     Fixture::of(name).is_some()
 }
 
-/// Every new fixture of the plan.
-pub(super) fn fixtures<'a>(
-    sheet: &Sheet<'a>,
-) -> impl Iterator<Item = (&'a Element, &'a Furnishing, Fixture)> + use<'a> {
-    let all = sheet.plan().elements().iter().filter(|e| e.state == State::New);
-    all.filter_map(|e| match &e.body {
-        Body::Furnishing(f) => Some((e, f, Fixture::of(&f.name)?)),
+/// A standing fixture and what it is.
+pub(crate) type Fitted<'a> = (&'a Element, &'a Furnishing, Fixture);
+
+/// Every standing fixture of the plan, by its place in the plan's list.
+pub(crate) fn standing(facts: &Facts) -> Vec<(u32, Fixture)> {
+    let places = facts.places(BodyKind::Furnishing).iter().copied();
+    places
+        .filter_map(|place| match &facts.element_at(place).body {
+            Body::Furnishing(f) => Some((place, Fixture::of(&f.name)?)),
+            _ => None,
+        })
+        .collect()
+}
+
+/// An element as a new fixture, where it is one.
+pub(super) fn fixture(element: &Element) -> Option<Fitted<'_>> {
+    match &element.body {
+        Body::Furnishing(f) if element.state == State::New => {
+            Some((element, f, Fixture::of(&f.name)?))
+        }
         _ => None,
-    })
+    }
 }
 
 /// Whether a basin, tub or shower of a room is no farther from a thing than `reach`.
 pub(crate) fn near_water(sheet: &Sheet<'_>, room: RoomIndex, thing: &[Pt], reach: Len) -> bool {
-    let standing = sheet.plan().elements().iter().filter(|e| e.stands());
-    let wet = standing.filter_map(|e| match &e.body {
-        Body::Furnishing(f) => Some((f, Fixture::of(&f.name)?)),
-        _ => None,
-    });
-    wet.filter(|(_, kind)| *kind != Fixture::Toilet).map(|(f, _)| f.placed()).any(|placed| {
+    let wet = sheet.fixtures().filter(|(.., kind)| *kind != Fixture::Toilet);
+    wet.map(|(_, f, _)| f.placed()).any(|placed| {
         sheet.facts.room_at(placed.centre()) == Some(room)
             && gap(&placed.corners(), thing).len <= reach
     })

@@ -4,7 +4,7 @@ use measure::Len;
 use plan::CeilingBuild;
 use plan::detail::site::FLOOR_ABOVE;
 
-use crate::{Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
+use crate::{Check, Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "floor-membrane",
@@ -35,7 +35,7 @@ Remedies
 A gypsum ceiling before the tiles.
 ",
     cites: &["floor-membrane"],
-    check,
+    check: Check::Plan(check),
     remedies: None,
 };
 

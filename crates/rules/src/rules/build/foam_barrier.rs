@@ -1,13 +1,13 @@
 //! Foam that nothing separates from the room.
 
 use measure::Len;
-use plan::Body;
 use plan::detail::wall::FOAM_COVER;
-use plan::element::{Layer, Material};
+use plan::element::{BodyKind, Layer, Material};
+use plan::{Body, Element};
 
 use crate::rules::rooms::words::{called, capital};
 use crate::rules::stated::is_new;
-use crate::{Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
+use crate::{Check, Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "foam-barrier",
@@ -40,51 +40,49 @@ Remedies
 Add 1/2 in board to the assembly.
 ",
     cites: &["foam-barrier"],
-    check,
+    check: Check::Things(&[BodyKind::Partition, BodyKind::Furring], &[], check),
     remedies: None,
 };
 
 const WHY: &str = "Bare foam burns fast, and its smoke kills before the flame does.";
 
-fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
+fn check(sheet: &Sheet<'_>, element: &Element, out: &mut Vec<Finding>) {
     let limit = sheet.book.len("foam-barrier");
-    for wall in &sheet.facts.walls {
-        let Some(element) = sheet.plan().get(wall.id).filter(|e| is_new(sheet, e)) else {
-            continue;
-        };
-        let board = match &element.body {
-            Body::Furring(furring) => board_over_foam(&furring.layers),
-            Body::Partition(partition) => {
-                // Both sides are rooms: the thinner cover counts.
-                let mut back = partition.layers.clone();
-                back.reverse();
-                [&partition.layers, &back].into_iter().filter_map(|l| board_over_foam(l)).min()
-            }
-            _ => None,
-        };
-        let Some(board) = board.filter(|b| *b < limit.value) else { continue };
-        let cover = sheet.ask(element, &FOAM_COVER);
-        if cover.is(&["a tested barrier", "foam approved to stay bare"]) {
-            continue;
+    let Some(wall) = sheet.facts.wall(element.id).filter(|_| is_new(sheet, element)) else {
+        return;
+    };
+    let board = match &element.body {
+        Body::Furring(furring) => board_over_foam(&furring.layers),
+        Body::Partition(partition) => {
+            // Both sides are rooms: the thinner cover counts.
+            let mut back = partition.layers.clone();
+            back.reverse();
+            [&partition.layers, &back].into_iter().filter_map(|l| board_over_foam(l)).min()
         }
-        let title =
-            format!("{} has foam with too little board over it", capital(&called(sheet, wall.id)));
-        let finding = Finding::new(
-            Severity::Correction,
-            limit.citation.clone(),
-            RULE.slug,
-            vec![wall.id],
-            Phrase::text(title),
-            WHY,
-        )
-        .figures(Quantity::Len(board), Quantity::Len(limit.value))
-        .at(Place::Span(wall.line.a, wall.line.b));
-        out.push(if cover.stated {
-            finding
-        } else {
-            finding.assuming("the foam is not approved to stay bare")
-        });
+        _ => None,
+    };
+    let Some(board) = board.filter(|b| *b < limit.value) else { return };
+    let cover = sheet.ask(element, &FOAM_COVER);
+    if cover.is(&["a tested barrier", "foam approved to stay bare"]) {
+        return;
     }
+    let title =
+        format!("{} has foam with too little board over it", capital(&called(sheet, wall.id)));
+    let finding = Finding::new(
+        Severity::Correction,
+        limit.citation.clone(),
+        RULE.slug,
+        vec![wall.id],
+        Phrase::text(title),
+        WHY,
+    )
+    .figures(Quantity::Len(board), Quantity::Len(limit.value))
+    .at(Place::Span(wall.line.a, wall.line.b));
+    out.push(if cover.stated {
+        finding
+    } else {
+        finding.assuming("the foam is not approved to stay bare")
+    });
 }
 
 /// The thickest board between the last foam and the room at the end; `None` where there is no foam.

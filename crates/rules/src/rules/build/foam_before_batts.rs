@@ -6,7 +6,7 @@ use plan::detail::wall::{CAVITY_R, FOAM_R};
 
 use crate::rules::rooms::words::{called, capital};
 use crate::rules::stated::{fitting, is_new, place};
-use crate::{Finding, Group, Phrase, Quantity, Rule, Severity, Sheet};
+use crate::{Check, Finding, Group, Phrase, Quantity, Rule, Severity, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "foam-before-batts",
@@ -37,7 +37,7 @@ Remedies
 Thicker foam, or none of the batts.
 ",
     cites: &["foam-batts-4-marine", "foam-batts-5", "foam-batts-6", "foam-batts-7"],
-    check,
+    check: Check::Kinds(FOAM_R.kinds(), check),
     remedies: None,
 };
 

@@ -1,13 +1,13 @@
 //! Wood fixed straight to the concrete.
 
-use plan::Body;
 use plan::detail::Value;
 use plan::detail::wall::FURRING_WOOD;
-use plan::element::Material;
+use plan::element::{BodyKind, Material};
+use plan::{Body, Element};
 
 use crate::rules::rooms::words::{called, capital};
 use crate::rules::stated::{is_new, state_all};
-use crate::{Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
+use crate::{Check, Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "furring-on-concrete",
@@ -38,48 +38,46 @@ Remedies
 Foam or a gap of 1/2 in between, or treated wood.
 ",
     cites: &["furring-on-concrete"],
-    check,
+    check: Check::Things(&[BodyKind::Furring], &[], check),
     remedies: Some(|finding, sheet| state_all(finding, sheet, &FURRING_WOOD, Value::Word("treated wood"))),
 };
 
 const WHY: &str =
     "The wall is damp for as long as it stands, and wood that touches it rots from behind.";
 
-fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
-    for wall in &sheet.facts.walls {
-        let Some(element) = sheet.plan().get(wall.id).filter(|e| is_new(sheet, e)) else {
-            continue;
-        };
-        let Body::Furring(furring) = &element.body else { continue };
-        let first = furring.layers.first().map(|l| l.material);
-        if !matches!(first, Some(Material::Stud | Material::Panel)) {
-            continue;
-        }
-        let wood = sheet.ask(element, &FURRING_WOOD);
-        if wood.is(&["treated wood", "a membrane between", "steel"]) {
-            continue;
-        }
-        let title =
-            format!("{} is wood straight on the foundation wall", capital(&called(sheet, wall.id)));
-        let finding = Finding::new(
-            Severity::Correction,
-            sheet.book.cite("furring-on-concrete"),
-            RULE.slug,
-            vec![wall.id],
-            Phrase::text(title),
-            WHY,
-        )
-        .figures(
-            Quantity::Words("wood on concrete".to_owned()),
-            Quantity::Words("treated wood, or a vapor retarder between".to_owned()),
-        )
-        .at(Place::Span(wall.line.a, wall.line.b));
-        out.push(if wood.stated {
-            finding
-        } else {
-            finding.assuming("the wood is not treated and nothing lies between")
-        });
+fn check(sheet: &Sheet<'_>, element: &Element, out: &mut Vec<Finding>) {
+    let Some(wall) = sheet.facts.wall(element.id).filter(|_| is_new(sheet, element)) else {
+        return;
+    };
+    let Body::Furring(furring) = &element.body else { return };
+    let first = furring.layers.first().map(|l| l.material);
+    if !matches!(first, Some(Material::Stud | Material::Panel)) {
+        return;
     }
+    let wood = sheet.ask(element, &FURRING_WOOD);
+    if wood.is(&["treated wood", "a membrane between", "steel"]) {
+        return;
+    }
+    let title =
+        format!("{} is wood straight on the foundation wall", capital(&called(sheet, wall.id)));
+    let finding = Finding::new(
+        Severity::Correction,
+        sheet.book.cite("furring-on-concrete"),
+        RULE.slug,
+        vec![wall.id],
+        Phrase::text(title),
+        WHY,
+    )
+    .figures(
+        Quantity::Words("wood on concrete".to_owned()),
+        Quantity::Words("treated wood, or a vapor retarder between".to_owned()),
+    )
+    .at(Place::Span(wall.line.a, wall.line.b));
+    out.push(if wood.stated {
+        finding
+    } else {
+        finding.assuming("the wood is not treated and nothing lies between")
+    });
 }
 
 #[cfg(test)]

@@ -10,7 +10,12 @@ pub(super) fn doors<'a>(
     sheet: &Sheet<'a>,
 ) -> impl Iterator<Item = (&'a OpeningFacts, &'a Room)> + use<'a> {
     let facts = sheet.facts;
-    facts.openings.iter().filter(|o| facts.is_door(o.id)).filter_map(|opening| {
+    let mut ids: Vec<_> =
+        facts.rooms.iter().filter(|r| is_garage(r)).flat_map(|r| &r.openings).collect();
+    ids.sort_unstable();
+    ids.dedup();
+    let openings = ids.into_iter().filter(|id| facts.is_door(**id));
+    openings.filter_map(|id| facts.opening(*id)).filter_map(|opening| {
         let (left, right) = (facts.room(opening.left?), facts.room(opening.right?));
         match (is_garage(left), is_garage(right)) {
             (true, false) => Some((opening, right)),

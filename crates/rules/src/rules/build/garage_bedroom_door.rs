@@ -4,7 +4,7 @@ use plan::element::RoomUse;
 
 use super::garage::doors;
 use crate::rules::rooms::words::{called, capital, room_called};
-use crate::{Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
+use crate::{Check, Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "garage-bedroom-door",
@@ -33,7 +33,7 @@ Remedies
 A door to a hall instead, or another use of the room.
 ",
     cites: &["garage-bedroom-door"],
-    check,
+    check: Check::Plan(check),
     remedies: None,
 };
 

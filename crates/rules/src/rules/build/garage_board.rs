@@ -2,13 +2,13 @@
 
 use geometry::Pt;
 use measure::Len;
-use plan::element::{Layer, Material, Partition, Side};
+use plan::element::{BodyKind, Layer, Material, Partition, Side};
 use plan::{Body, Element};
 
 use super::garage::is_garage;
 use crate::rules::rooms::words::{called, capital};
 use crate::rules::stated::{is_new, place};
-use crate::{Finding, Group, Phrase, Quantity, Rule, Severity, Sheet};
+use crate::{Check, Finding, Group, Phrase, Quantity, Rule, Severity, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "garage-board",
@@ -37,7 +37,7 @@ Remedies
 Board on the garage side, patched wherever it is opened.
 ",
     cites: &["garage-board"],
-    check,
+    check: Check::Plan(check),
     remedies: None,
 };
 
@@ -48,7 +48,8 @@ fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
         return;
     }
     let limit = sheet.book.len("garage-board");
-    for element in sheet.plan().elements().iter().filter(|e| e.stands() && is_new(sheet, e)) {
+    let partitions = sheet.facts.standing(&[BodyKind::Partition]);
+    for element in partitions.filter(|e| is_new(sheet, e)) {
         let Body::Partition(wall) = &element.body else { continue };
         let Some(board) = garage_board(sheet, element, wall).filter(|b| *b < limit.value) else {
             continue;

@@ -7,7 +7,7 @@ use plan::detail::opening::{CLOSES_ITSELF, LEAF_MADE_OF};
 use super::garage::doors;
 use crate::rules::rooms::words::{called, capital};
 use crate::rules::stated::{Demand, is_new, judge, state_all};
-use crate::{Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
+use crate::{Check, Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "garage-door",
@@ -37,7 +37,7 @@ Remedies
 A solid or rated leaf with a closer.
 ",
     cites: &["garage-door", "garage-door-closes"],
-    check,
+    check: Check::Plan(check),
     remedies: Some(|finding, sheet| {
         if finding.elements.iter().any(|id| sheet.facts.is_cased(*id)) {
             return Vec::new();

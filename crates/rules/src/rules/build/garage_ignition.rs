@@ -6,7 +6,7 @@ use plan::detail::heat::IGNITION_HEIGHT;
 
 use super::garage::is_garage;
 use crate::rules::stated::{Demand, fitting, judge, state_all};
-use crate::{Finding, Group, Quantity, Rule, Sheet};
+use crate::{Check, Finding, Group, Quantity, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "garage-ignition",
@@ -35,7 +35,7 @@ Remedies
 A stand below it, or a listed water heater.
 ",
     cites: &["garage-ignition"],
-    check,
+    check: Check::Plan(check),
     remedies: Some(|finding, sheet| {
         let height = sheet.book.length("garage-ignition");
         state_all(finding, sheet, &IGNITION_HEIGHT, Value::Length(height))

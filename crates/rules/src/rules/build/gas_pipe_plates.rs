@@ -3,7 +3,7 @@
 use plan::detail::wall::GAS_PIPE_DEPTH;
 
 use crate::rules::stated::{Demand, fitting, is_new, judge};
-use crate::{Finding, Group, Quantity, Rule, Sheet};
+use crate::{Check, Finding, Group, Quantity, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "gas-pipe-plates",
@@ -32,7 +32,7 @@ Remedies
 This is licensed work: let the gas fitter set the plates before the wall is closed.
 ",
     cites: &["gas-pipe-plates"],
-    check,
+    check: Check::Plan(check),
     remedies: None,
 };
 

@@ -2,7 +2,7 @@
 
 use measure::Len;
 use plan::detail::{Value, opening::SAFETY_GLASS};
-use plan::element::Window;
+use plan::element::{BodyKind, Window};
 use plan::{Body, State};
 use space::OpeningFacts;
 
@@ -13,8 +13,9 @@ pub(super) fn new_windows<'a>(
     sheet: &Sheet<'a>,
 ) -> impl Iterator<Item = (&'a OpeningFacts, &'a Window)> + use<'a> {
     let facts = sheet.facts;
-    facts.openings.iter().filter_map(|o| {
-        let element = facts.plan.get(o.id).filter(|e| e.state == State::New)?;
+    let windows = facts.standing(&[BodyKind::Window]).filter(|e| e.state == State::New);
+    windows.filter_map(|element| {
+        let o = facts.opening(element.id)?;
         if element.stated(&SAFETY_GLASS) == Some(Value::Yes) {
             return None;
         }

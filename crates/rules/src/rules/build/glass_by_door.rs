@@ -5,7 +5,7 @@ use space::OpeningFacts;
 
 use super::glass::{bottom, new_windows};
 use crate::rules::rooms::words::{called, capital};
-use crate::{Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
+use crate::{Check, Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "glass-by-door",
@@ -35,7 +35,7 @@ Remedies
 Order the window with safety glass, marked in the corner.
 ",
     cites: &["glass-by-door", "glass-by-door-bottom"],
-    check,
+    check: Check::Plan(check),
     remedies: None,
 };
 

@@ -2,10 +2,11 @@
 
 use geometry::gap;
 use plan::Body;
+use plan::element::BodyKind;
 
 use super::glass::{bottom, new_windows};
 use crate::rules::rooms::words::{called, capital};
-use crate::{Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
+use crate::{Check, Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "glass-by-stair",
@@ -35,7 +36,7 @@ Remedies
 Safety glass: state it of the window.
 ",
     cites: &["glass-by-stair", "glass-by-stair-bottom"],
-    check,
+    check: Check::Plan(check),
     remedies: Some(|finding, sheet| {
         let windows = finding.elements.iter().copied().filter(|id| {
             let body = sheet.plan().get(*id).map(|e| &e.body);
@@ -56,7 +57,7 @@ fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
         if bottom(sheet, window) >= low {
             continue;
         }
-        for element in sheet.plan().elements().iter().filter(|e| e.stands()) {
+        for element in sheet.facts.standing(&[BodyKind::Stair]) {
             let Body::Stair(stair) = &element.body else { continue };
             let side = stair.up.left().step(stair.width / 2);
             let riser = [stair.foot + side, stair.foot - side];

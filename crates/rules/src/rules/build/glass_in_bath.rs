@@ -4,7 +4,7 @@ use plan::element::RoomUse;
 
 use super::glass::{bottom, new_windows};
 use crate::rules::rooms::words::{called, capital};
-use crate::{Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
+use crate::{Check, Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "glass-in-bath",
@@ -33,7 +33,7 @@ Remedies
 Order the window with safety glass, marked in the corner.
 ",
     cites: &["glass-in-bath"],
-    check,
+    check: Check::Plan(check),
     remedies: None,
 };
 

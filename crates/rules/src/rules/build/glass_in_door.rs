@@ -4,7 +4,7 @@ use plan::detail::Value;
 use plan::detail::opening::GLASS_IN_DOOR;
 
 use crate::rules::stated::{Demand, fitting, is_new, judge, state_all};
-use crate::{Finding, Group, Quantity, Rule, Sheet};
+use crate::{Check, Finding, Group, Quantity, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "glass-in-door",
@@ -33,7 +33,7 @@ Remedies
 Safety glass.
 ",
     cites: &["glass-in-door"],
-    check,
+    check: Check::Kinds(GLASS_IN_DOOR.kinds(), check),
     remedies: Some(|finding, sheet| state_all(finding, sheet, &GLASS_IN_DOOR, Value::Word("none"))),
 };
 

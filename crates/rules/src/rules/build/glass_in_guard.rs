@@ -3,7 +3,7 @@
 use plan::detail::stair::GUARD_GLASS;
 
 use crate::rules::stated::{Demand, fitting, is_new, judge};
-use crate::{Finding, Group, Quantity, Rule, Sheet};
+use crate::{Check, Finding, Group, Quantity, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "glass-in-guard",
@@ -32,7 +32,7 @@ Remedies
 Safety glass, made for guards.
 ",
     cites: &["glass-in-guard"],
-    check,
+    check: Check::Plan(check),
     remedies: None,
 };
 

@@ -4,7 +4,7 @@ use measure::Area;
 
 use super::glass::{bottom, new_windows};
 use crate::rules::rooms::words::{called, capital};
-use crate::{Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
+use crate::{Check, Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "glass-low",
@@ -34,7 +34,7 @@ Remedies
 Order the window with safety glass, marked in the corner.
 ",
     cites: &["glass-low-area", "glass-low-bottom", "glass-low-top"],
-    check,
+    check: Check::Plan(check),
     remedies: None,
 };
 

@@ -4,7 +4,7 @@ use plan::detail::Value;
 use plan::detail::plumbing::HAMMER;
 
 use crate::rules::stated::{Demand, fitting, is_new, judge, state_all};
-use crate::{Finding, Group, Quantity, Rule, Sheet};
+use crate::{Check, Finding, Group, Quantity, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "hammer-arrestor",
@@ -33,7 +33,7 @@ Remedies
 An arrestor at the valves of the machine.
 ",
     cites: &["hammer-arrestor"],
-    check,
+    check: Check::Plan(check),
     remedies: Some(|finding, sheet| state_all(finding, sheet, &HAMMER, Value::Yes)),
 };
 

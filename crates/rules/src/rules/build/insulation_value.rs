@@ -6,7 +6,7 @@ use plan::{Body, Element};
 
 use crate::rules::rooms::words::{called, capital};
 use crate::rules::stated::{fitting, is_new, place};
-use crate::{Finding, Group, Phrase, Quantity, Rule, Severity, Sheet};
+use crate::{Check, Finding, Group, Phrase, Quantity, Rule, Severity, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "insulation-value",
@@ -38,7 +38,7 @@ Remedies
 Thicker foam on the concrete before the studs, which also keeps the studs dry.
 ",
     cites: &["insulation-zone-3", "insulation-zone-4", "insulation-zone-5"],
-    check,
+    check: Check::Kinds(FOAM_R.kinds(), check),
     remedies: None,
 };
 

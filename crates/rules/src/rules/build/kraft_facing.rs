@@ -4,7 +4,7 @@ use plan::detail::Value;
 use plan::detail::wall::FACING;
 
 use crate::rules::stated::{Demand, fitting, judge, state_all};
-use crate::{Finding, Group, Quantity, Rule, Sheet};
+use crate::{Check, Finding, Group, Quantity, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "kraft-facing",
@@ -34,7 +34,7 @@ Remedies
 Board over it, or unfaced insulation.
 ",
     cites: &["kraft-facing"],
-    check,
+    check: Check::Kinds(FACING.kinds(), check),
     remedies: Some(|finding, sheet| state_all(finding, sheet, &FACING, Value::Word("none left bare"))),
 };
 

@@ -6,7 +6,7 @@ use plan::element::ServiceKind;
 
 use crate::answer::state_site;
 use crate::rules::rooms::uses::habitable;
-use crate::{Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
+use crate::{Check, Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "penetrations",
@@ -35,7 +35,7 @@ Remedies
 Fire-rated caulk, mineral wool or foam that is listed for it.
 ",
     cites: &["penetrations"],
-    check,
+    check: Check::Plan(check),
     remedies: Some(|_, sheet| vec![state_site(sheet, &PENETRATIONS, Value::Yes)]),
 };
 

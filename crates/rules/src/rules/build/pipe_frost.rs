@@ -3,7 +3,7 @@
 use plan::detail::wall::PIPE_IN_WALL;
 
 use crate::rules::stated::{Demand, fitting, is_new, judge};
-use crate::{Finding, Group, Quantity, Rule, Sheet};
+use crate::{Check, Finding, Group, Quantity, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "pipe-frost",
@@ -32,7 +32,7 @@ Remedies
 Move the pipe to the room side, or out of the outer wall.
 ",
     cites: &["pipe-frost"],
-    check,
+    check: Check::Plan(check),
     remedies: None,
 };
 

@@ -3,7 +3,7 @@
 use plan::detail::wall::PIPE_DEPTH;
 
 use crate::rules::stated::{Demand, fitting, is_new, judge};
-use crate::{Finding, Group, Quantity, Rule, Sheet};
+use crate::{Check, Finding, Group, Quantity, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "pipe-plates",
@@ -32,7 +32,7 @@ Remedies
 Steel plates over the pipe, or a hole nearer to the middle.
 ",
     cites: &["pipe-plates"],
-    check,
+    check: Check::Plan(check),
     remedies: None,
 };
 

@@ -6,7 +6,7 @@ use plan::element::{Layer, Material};
 use plan::{Body, Element};
 
 use crate::rules::stated::{Demand, fitting, is_new, judge, state_all};
-use crate::{Finding, Group, Quantity, Rule, Sheet};
+use crate::{Check, Finding, Group, Quantity, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "plates-on-slab",
@@ -35,7 +35,7 @@ Remedies
 Treated plates, with fasteners that treated wood does not eat.
 ",
     cites: &["plates-on-slab"],
-    check,
+    check: Check::Kinds(TREATED_PLATE.kinds(), check),
     remedies: Some(|finding, sheet| state_all(finding, sheet, &TREATED_PLATE, TREATED)),
 };
 

@@ -4,7 +4,7 @@ use plan::detail::Value;
 use plan::detail::wall::RIM;
 
 use crate::rules::stated::{Demand, fitting, is_new, judge, state_all};
-use crate::{Finding, Group, Quantity, Rule, Sheet};
+use crate::{Check, Finding, Group, Quantity, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "rim-foam",
@@ -34,7 +34,7 @@ Remedies
 1/2 in board over it, or sprayed foam within the limit.
 ",
     cites: &["rim-foam"],
-    check,
+    check: Check::Kinds(RIM.kinds(), check),
     remedies: Some(|finding, sheet| state_all(finding, sheet, &RIM, Value::Word("not by foam"))),
 };
 

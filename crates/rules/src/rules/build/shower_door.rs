@@ -3,7 +3,7 @@
 use plan::detail::plumbing::SHOWER_WAY;
 
 use crate::rules::stated::{Demand, fitting, is_new, judge};
-use crate::{Finding, Group, Quantity, Rule, Sheet};
+use crate::{Check, Finding, Group, Quantity, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "shower-door",
@@ -32,7 +32,7 @@ Remedies
 A wider door.
 ",
     cites: &["shower-door"],
-    check,
+    check: Check::Plan(check),
     remedies: None,
 };
 

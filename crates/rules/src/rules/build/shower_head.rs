@@ -2,11 +2,12 @@
 
 use geometry::{Bounds, Pt, Shape};
 use measure::Len;
-use plan::element::Furnishing;
+use plan::Element;
+use plan::element::{BodyKind, Furnishing};
 
-use super::fixtures::{Fixture, fixtures};
+use super::fixtures::{Fixture, fixture};
 use crate::rules::rooms::words::{called, capital};
-use crate::{Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
+use crate::{Check, Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "shower-head",
@@ -36,37 +37,35 @@ Remedies
 Move the duct or the shower.
 ",
     cites: &["shower-head", "shower-head-side"],
-    check,
+    check: Check::Things(&[BodyKind::Furnishing], &[], check),
     remedies: None,
 };
 
 const WHY: &str = "One reaches up in it with the eyes shut.";
 
-fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
+fn check(sheet: &Sheet<'_>, element: &Element, out: &mut Vec<Finding>) {
     let limit = sheet.book.len("shower-head");
-    let showers = fixtures(sheet).filter(|(_, _, kind)| *kind == Fixture::Shower);
-    for (element, shower, _) in showers {
-        let ring = shower.placed().corners().to_vec();
-        let clear = space::clear_over(sheet.facts, &Shape::solid(ring.clone()));
-        if clear >= limit.value {
-            continue;
-        }
-        let title = format!("{} is too low", capital(&called(sheet, element.id)));
-        let finding = Finding::new(
-            Severity::Correction,
-            limit.citation.clone(),
-            RULE.slug,
-            vec![element.id],
-            Phrase::text(title),
-            WHY,
-        )
-        .figures(Quantity::Len(clear), Quantity::Len(limit.value))
-        .at(Place::Area(ring));
-        let high = corners(shower, sheet.book.length("shower-head-side"))
-            .into_iter()
-            .any(|part| space::clear_over(sheet.facts, &part) >= limit.value);
-        out.push(if high { finding.assuming("the head is over the low part") } else { finding });
+    let Some((element, shower, Fixture::Shower)) = fixture(element) else { return };
+    let ring = shower.placed().corners().to_vec();
+    let clear = space::clear_over(sheet.facts, &Shape::solid(ring.clone()));
+    if clear >= limit.value {
+        return;
     }
+    let title = format!("{} is too low", capital(&called(sheet, element.id)));
+    let finding = Finding::new(
+        Severity::Correction,
+        limit.citation.clone(),
+        RULE.slug,
+        vec![element.id],
+        Phrase::text(title),
+        WHY,
+    )
+    .figures(Quantity::Len(clear), Quantity::Len(limit.value))
+    .at(Place::Area(ring));
+    let high = corners(shower, sheet.book.length("shower-head-side"))
+        .into_iter()
+        .any(|part| space::clear_over(sheet.facts, &part) >= limit.value);
+    out.push(if high { finding.assuming("the head is over the low part") } else { finding });
 }
 
 /// The squares in the four corners of a box, as far as they fit.

@@ -1,10 +1,12 @@
 //! A shower that is too small.
 
 use measure::Area;
+use plan::Element;
+use plan::element::BodyKind;
 
-use super::fixtures::{Fixture, fixtures};
+use super::fixtures::{Fixture, fixture};
 use crate::rules::rooms::words::{called, capital};
-use crate::{Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
+use crate::{Check, Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "shower-size",
@@ -34,45 +36,44 @@ Remedies
 A larger shower.
 ",
     cites: &["shower-area", "shower-side"],
-    check,
+    check: Check::Things(&[BodyKind::Furnishing], &[], check),
     remedies: None,
 };
 
 const WHY: &str = "One turns round in it with the eyes shut.";
 
-fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
-    for (element, furnishing, kind) in fixtures(sheet) {
-        if kind != Fixture::Shower {
-            continue;
-        }
-        let least = sheet.book.len("shower-side");
-        let limit = sheet.book.area("shower-area");
-        let area = Area::of_rect(furnishing.width, furnishing.depth);
-        let side = furnishing.width.min(furnishing.depth);
-        let (measured, required, citation) = if side < least.value {
-            (Quantity::Len(side), Quantity::Len(least.value), least.citation)
-        } else if area < limit.value {
-            (Quantity::Area(area), Quantity::Area(limit.value), limit.citation)
-        } else {
-            continue;
-        };
-        let title = format!("{} is too small", capital(&called(sheet, element.id)));
-        let finding = Finding::new(
-            Severity::Correction,
-            citation,
-            RULE.slug,
-            vec![element.id],
-            Phrase::text(title),
-            WHY,
-        )
-        .figures(measured, required)
-        .at(Place::Area(furnishing.placed().corners().to_vec()));
-        let long = area >= Area::of_rect(measure::Len::inches(26), measure::Len::inches(50));
-        out.push(match long && side >= measure::Len::inches(25) {
-            true => finding.assuming("the exception for a long shower is not in force"),
-            false => finding,
-        });
+fn check(sheet: &Sheet<'_>, element: &Element, out: &mut Vec<Finding>) {
+    let Some((element, furnishing, kind)) = fixture(element) else { return };
+    if kind != Fixture::Shower {
+        return;
     }
+    let least = sheet.book.len("shower-side");
+    let limit = sheet.book.area("shower-area");
+    let area = Area::of_rect(furnishing.width, furnishing.depth);
+    let side = furnishing.width.min(furnishing.depth);
+    let (measured, required, citation) = if side < least.value {
+        (Quantity::Len(side), Quantity::Len(least.value), least.citation)
+    } else if area < limit.value {
+        (Quantity::Area(area), Quantity::Area(limit.value), limit.citation)
+    } else {
+        return;
+    };
+    let title = format!("{} is too small", capital(&called(sheet, element.id)));
+    let finding = Finding::new(
+        Severity::Correction,
+        citation,
+        RULE.slug,
+        vec![element.id],
+        Phrase::text(title),
+        WHY,
+    )
+    .figures(measured, required)
+    .at(Place::Area(furnishing.placed().corners().to_vec()));
+    let long = area >= Area::of_rect(measure::Len::inches(26), measure::Len::inches(50));
+    out.push(match long && side >= measure::Len::inches(25) {
+        true => finding.assuming("the exception for a long shower is not in force"),
+        false => finding,
+    });
 }
 
 #[cfg(test)]

@@ -3,7 +3,7 @@
 use plan::detail::plumbing::SLIP_JOINTS;
 
 use crate::rules::stated::{Demand, fitting, is_new, judge};
-use crate::{Finding, Group, Quantity, Rule, Sheet};
+use crate::{Check, Finding, Group, Quantity, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "slip-joints",
@@ -32,7 +32,7 @@ Remedies
 A panel of 12 in, or a trap without slip joints.
 ",
     cites: &["slip-joints"],
-    check,
+    check: Check::Plan(check),
     remedies: None,
 };
 

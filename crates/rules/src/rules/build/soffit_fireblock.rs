@@ -4,7 +4,7 @@ use plan::detail::Value;
 use plan::detail::overhead::SOFFIT_FIREBLOCKED;
 
 use crate::rules::stated::{Demand, fitting, is_new, judge, state_all};
-use crate::{Finding, Group, Quantity, Rule, Sheet};
+use crate::{Check, Finding, Group, Quantity, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "soffit-fireblock",
@@ -33,7 +33,7 @@ Remedies
 Board the wall before the soffit is framed.
 ",
     cites: &["soffit-fireblock"],
-    check,
+    check: Check::Kinds(SOFFIT_FIREBLOCKED.kinds(), check),
     remedies: Some(|finding, sheet| state_all(finding, sheet, &SOFFIT_FIREBLOCKED, Value::Yes)),
 };
 

@@ -2,10 +2,11 @@
 
 use plan::Body;
 use plan::detail::{Value, stair::HANDRAIL};
+use plan::element::BodyKind;
 
 use crate::answer::state;
 use crate::rules::rooms::words::{called, capital};
-use crate::{Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
+use crate::{Check, Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "stair-handrail",
@@ -34,7 +35,7 @@ Remedies
 A handrail from the lowest to the highest riser, with its ends returned to the wall.
 ",
     cites: &["stair-handrail"],
-    check,
+    check: Check::Plan(check),
     remedies: Some(|finding, sheet| {
         vec![state(sheet, &finding.elements, &HANDRAIL, Value::Word("one side"))]
     }),
@@ -44,7 +45,7 @@ const WHY: &str = "A hand on a rail is what stops a fall.";
 
 fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
     let limit = sheet.book.count("stair-handrail");
-    for element in sheet.plan().elements().iter().filter(|e| e.stands()) {
+    for element in sheet.facts.standing(&[BodyKind::Stair]) {
         let Body::Stair(stair) = &element.body else { continue };
         let handrail = sheet.ask(element, &HANDRAIL);
         if !HANDRAIL.is_asked(&element.body, &element.details)

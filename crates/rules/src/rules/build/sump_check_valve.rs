@@ -3,7 +3,7 @@
 use plan::detail::plumbing::SUMP_CHECK;
 
 use crate::rules::stated::{Demand, fitting, judge};
-use crate::{Finding, Group, Quantity, Rule, Sheet};
+use crate::{Check, Finding, Group, Quantity, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "sump-check-valve",
@@ -32,7 +32,7 @@ Remedies
 Ask the plumber for a check valve above the pit.
 ",
     cites: &["sump-check-valve"],
-    check,
+    check: Check::Plan(check),
     remedies: None,
 };
 

@@ -4,7 +4,7 @@ use plan::detail::Value;
 use plan::detail::plumbing::SUPPLY_STOP;
 
 use crate::rules::stated::{Demand, fitting, is_new, judge, state_all};
-use crate::{Finding, Group, Quantity, Rule, Sheet};
+use crate::{Check, Finding, Group, Quantity, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "supply-stop",
@@ -33,7 +33,7 @@ Remedies
 Ask the plumber for stops below the fixture.
 ",
     cites: &["supply-stop"],
-    check,
+    check: Check::Plan(check),
     remedies: Some(|finding, sheet| state_all(finding, sheet, &SUPPLY_STOP, Value::Yes)),
 };
 

@@ -1,8 +1,10 @@
 //! A toilet too near the wall beside it.
 
-use super::fixtures::{Fixture, beside, fixtures};
+use super::fixtures::{Fixture, beside, fixture};
 use crate::rules::rooms::words::{called, capital};
-use crate::{Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
+use crate::{Check, Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
+use plan::Element;
+use plan::element::BodyKind;
 
 pub(crate) const RULE: Rule = Rule {
     slug: "toilet-side",
@@ -32,38 +34,37 @@ Remedies
 Move the toilet, which moves its drain, or the wall.
 ",
     cites: &["toilet-side"],
-    check,
+    check: Check::Things(&[BodyKind::Furnishing], &["toilet-side"], check),
     remedies: None,
 };
 
 const WHY: &str = "It is where the elbows are.";
 
-fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
-    for (element, furnishing, kind) in fixtures(sheet) {
-        if kind != Fixture::Toilet {
-            continue;
-        }
-        let limit = sheet.book.len("toilet-side");
-        let (clear, side) = beside(sheet, element, furnishing);
-        if clear >= limit.value {
-            continue;
-        }
-        let middle = furnishing.placed().centre();
-        let title =
-            format!("{} is too near what stands beside it", capital(&called(sheet, element.id)));
-        out.push(
-            Finding::new(
-                Severity::Correction,
-                limit.citation,
-                RULE.slug,
-                vec![element.id],
-                Phrase::text(title),
-                WHY,
-            )
-            .figures(Quantity::Len(clear), Quantity::Len(limit.value))
-            .at(Place::Span(middle, middle + side.step(clear))),
-        );
+fn check(sheet: &Sheet<'_>, element: &Element, out: &mut Vec<Finding>) {
+    let Some((element, furnishing, kind)) = fixture(element) else { return };
+    if kind != Fixture::Toilet {
+        return;
     }
+    let limit = sheet.book.len("toilet-side");
+    let (clear, side) = beside(sheet, element, furnishing);
+    if clear >= limit.value {
+        return;
+    }
+    let middle = furnishing.placed().centre();
+    let title =
+        format!("{} is too near what stands beside it", capital(&called(sheet, element.id)));
+    out.push(
+        Finding::new(
+            Severity::Correction,
+            limit.citation,
+            RULE.slug,
+            vec![element.id],
+            Phrase::text(title),
+            WHY,
+        )
+        .figures(Quantity::Len(clear), Quantity::Len(limit.value))
+        .at(Place::Span(middle, middle + side.step(clear))),
+    );
 }
 
 #[cfg(test)]

@@ -4,7 +4,7 @@ use plan::detail::Value;
 use plan::detail::wall::FASTENERS;
 
 use crate::rules::stated::{Demand, fitting, is_new, judge, state_all};
-use crate::{Finding, Group, Quantity, Rule, Sheet};
+use crate::{Check, Finding, Group, Quantity, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "treated-fasteners",
@@ -33,7 +33,7 @@ Remedies
 Take the fasteners that the box names for treated wood.
 ",
     cites: &["treated-fasteners"],
-    check,
+    check: Check::Plan(check),
     remedies: Some(|finding, sheet| state_all(finding, sheet, &FASTENERS, Value::Word("hot-dip zinc or stainless"))),
 };
 

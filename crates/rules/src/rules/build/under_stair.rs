@@ -3,10 +3,10 @@
 use geometry::overlay;
 use plan::Body;
 use plan::detail::stair::UNDERSIDE_LINED;
-use plan::element::RoomUse;
+use plan::element::{BodyKind, RoomUse};
 
 use crate::rules::rooms::words::{capital, room_called, room_elements};
-use crate::{Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
+use crate::{Check, Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "under-stair",
@@ -37,14 +37,14 @@ Remedies
 Line it with 1/2 in board.
 ",
     cites: &["under-stair"],
-    check,
+    check: Check::Plan(check),
     remedies: None,
 };
 
 const WHY: &str = "What is stored there burns, and the stair above it is the way out.";
 
 fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
-    let stairs = sheet.plan().elements().iter().filter(|e| e.stands());
+    let stairs = sheet.facts.standing(&[BodyKind::Stair]);
     let flights: Vec<_> = stairs
         .filter_map(|e| match &e.body {
             Body::Stair(stair) => Some((e.id, stair)),

@@ -4,7 +4,7 @@ use plan::detail::Value;
 use plan::detail::wall::{CAVITY_R, VAPOUR_RETARDER};
 
 use crate::rules::stated::{Demand, fitting, is_new, judge, state_all};
-use crate::{Finding, Group, Quantity, Rule, Sheet};
+use crate::{Check, Finding, Group, Quantity, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "vapour-retarder-fibre",
@@ -36,7 +36,7 @@ Remedies
 Leave the membrane out; paint the board with latex paint.
 ",
     cites: &["vapour-retarder-fibre"],
-    check,
+    check: Check::Kinds(VAPOUR_RETARDER.kinds(), check),
     remedies: Some(|finding, sheet| state_all(finding, sheet, &VAPOUR_RETARDER, Value::Word("none"))),
 };
 

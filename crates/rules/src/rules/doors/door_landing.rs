@@ -1,11 +1,11 @@
 //! The landing outside a door.
 
 use plan::Element;
-use plan::detail::Value;
 use plan::detail::opening::{BULKHEAD, EGRESS_DOOR, LANDING, STEP_DOWN};
+use plan::detail::{Detail, Value};
 
-use crate::rules::stated::{Demand, fitting, is_new, judge, state_all};
-use crate::{Finding, Group, Quantity, Rule, Sheet};
+use crate::rules::stated::{Demand, is_new, judge, state_all};
+use crate::{Check, Finding, Group, Quantity, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "door-landing",
@@ -36,7 +36,7 @@ Remedies
 A landing as wide as the door and 36 in deep.
 ",
     cites: &["door-landing", "door-drop", "door-drop-egress"],
-    check,
+    check: Check::Kinds(LANDING.kinds(), check),
     remedies: Some(|finding, sheet| {
         let landing = sheet.book.length("door-landing");
         state_all(finding, sheet, &LANDING, Value::Length(landing))
@@ -48,10 +48,10 @@ fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
     let excused = |e: &Element| {
         !sheet.ask(e, &BULKHEAD).is(&["none"]) && sheet.ask(e, &EGRESS_DOOR).yes() != Some(true)
     };
-    let outside = |e: &&Element| {
-        is_new(sheet, e)
-            && !excused(e)
-            && sheet.facts.opening(e.id).is_some_and(|opening| opening.outside)
+    let outside = sheet.facts.outside();
+    let outside = |detail: &'static Detail| {
+        let elements = outside.iter().filter_map(|o| sheet.plan().get(o.id));
+        elements.filter(|e| is_new(sheet, e) && !excused(e) && detail.is_asked(&e.body, &e.details))
     };
     let demand = |detail, fault, required| Demand {
         rule: RULE.slug,
@@ -64,14 +64,14 @@ fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
     };
     let landing = sheet.book.len("door-landing");
     let depth = demand(&LANDING, "Too small a landing outside", landing.value);
-    let doors = fitting(sheet, &LANDING).filter(outside);
+    let doors = outside(&LANDING);
     judge(sheet, out, &landing.citation, &depth, doors, |a| {
         a.len().is_some_and(|len| len >= landing.value)
     });
     for (slug, egress) in [("door-drop", false), ("door-drop-egress", true)] {
         let limit = sheet.book.len(slug);
         let step = demand(&STEP_DOWN, "Too high a step outside", limit.value);
-        let doors = fitting(sheet, &STEP_DOWN).filter(outside).filter(|e| {
+        let doors = outside(&STEP_DOWN).filter(|e| {
             sheet.ask(e, &STEP_DOWN).stated
                 && (sheet.ask(e, &EGRESS_DOOR).yes() == Some(true)) == egress
         });

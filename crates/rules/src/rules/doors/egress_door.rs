@@ -6,7 +6,7 @@ use plan::element::DoorOperation;
 
 use crate::rules::rooms::words::{called, capital};
 use crate::rules::stated::{fitting, place};
-use crate::{Finding, Group, Phrase, Quantity, Rule, Severity, Sheet};
+use crate::{Check, Finding, Group, Phrase, Quantity, Rule, Severity, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "egress-door",
@@ -36,7 +36,7 @@ Remedies
 A wider or a taller leaf.
 ",
     cites: &["egress-door-width", "egress-door-height"],
-    check,
+    check: Check::Kinds(EGRESS_DOOR.kinds(), check),
     remedies: None,
 };
 

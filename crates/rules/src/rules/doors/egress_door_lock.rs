@@ -4,7 +4,7 @@ use plan::detail::Value;
 use plan::detail::opening::DOOR_LOCK;
 
 use crate::rules::stated::{Demand, fitting, judge, state_all};
-use crate::{Finding, Group, Quantity, Rule, Sheet};
+use crate::{Check, Finding, Group, Quantity, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "egress-door-lock",
@@ -33,7 +33,7 @@ Remedies
 A turn knob in place of the inside cylinder.
 ",
     cites: &["egress-door-lock"],
-    check,
+    check: Check::Kinds(DOOR_LOCK.kinds(), check),
     remedies: Some(|finding, sheet| state_all(finding, sheet, &DOOR_LOCK, Value::Word("none, or a turn knob"))),
 };
 

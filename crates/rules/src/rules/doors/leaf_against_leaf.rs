@@ -1,12 +1,12 @@
 //! Two door leaves that meet.
 
 use geometry::convex_clip;
-use space::leaf_reaches;
+use space::{OpeningFacts, leaf_reaches};
 
 use crate::rules::rooms::words::{called, capital};
-use crate::{Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
+use crate::{Check, Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
 
-use super::leaves::{Swing, leaves};
+use super::leaves::{Swing, leaves_of};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "leaf-against-leaf",
@@ -35,14 +35,14 @@ Remedies
 None is offered: hinge one door at the other jamb, let it swing to the other side, or choose a pocket door.
 ",
     cites: &["leaf-against-leaf"],
-    check,
+    check: Check::Openings(&[], check),
     remedies: None,
 };
 
-fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
-    let all: Vec<Swing<'_>> = leaves(sheet).collect();
-    for (i, a) in all.iter().enumerate() {
-        for b in all[i + 1..].iter().filter(|b| a.door.id != b.door.id && meet(a, b)) {
+fn check(sheet: &Sheet<'_>, door: &OpeningFacts, out: &mut Vec<Finding>) {
+    for a in leaves_of(door) {
+        let later = sheet.facts.openings_near(a.bounds).filter(|door| door.id > a.door.id);
+        for b in later.flat_map(leaves_of).filter(|b| meet(&a, b)) {
             let (one, other) = (capital(&called(sheet, a.door.id)), called(sheet, b.door.id));
             out.push(
                 Finding::new(

@@ -2,12 +2,12 @@
 
 use plan::ElementId;
 use plan::element::ServiceKind;
-use space::{Solid, SolidKind, leaf_reaches};
+use space::{OpeningFacts, Solid, SolidKind, leaf_reaches};
 
 use crate::rules::rooms::words::{called, capital};
-use crate::{Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
+use crate::{Check, Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
 
-use super::leaves::{Swing, leaves};
+use super::leaves::{Swing, leaves_of};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "leaf-against-obstacle",
@@ -37,12 +37,12 @@ Remedies
 None is offered: move the thing, hinge the door at the other jamb, or let it swing to the other side.
 ",
     cites: &["leaf-against-obstacle"],
-    check,
+    check: Check::Openings(&[], check),
     remedies: None,
 };
 
-fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
-    for swing in leaves(sheet) {
+fn check(sheet: &Sheet<'_>, door: &OpeningFacts, out: &mut Vec<Finding>) {
+    for swing in leaves_of(door) {
         for id in obstacles(sheet, &swing) {
             let (door, thing) = (capital(&called(sheet, swing.door.id)), called(sheet, id));
             out.push(

@@ -5,7 +5,9 @@ use measure::Len;
 use space::{Leaf, leaf_reaches};
 
 use crate::rules::rooms::words::{called, capital};
-use crate::{Finding, Group, KeepClear, Phrase, Place, Quantity, Rule, Severity, Sheet, rules};
+use crate::{
+    Check, Finding, Group, KeepClear, Phrase, Place, Quantity, Rule, Severity, Sheet, rules,
+};
 
 use super::leaves::leaves;
 
@@ -37,7 +39,7 @@ Remedies
 None is offered: hinge the door at the other jamb, let it swing to the other side, or choose a pocket door.
 ",
     cites: &["leaf-in-keep-clear"],
-    check,
+    check: Check::Plan(check),
     remedies: None,
 };
 

@@ -15,7 +15,10 @@ pub(super) struct Swing<'a> {
 /// Every leaf, by door.
 pub(super) fn leaves<'a>(sheet: &Sheet<'a>) -> impl Iterator<Item = Swing<'a>> + use<'a> {
     let facts = sheet.facts;
-    facts.openings.iter().flat_map(|door| {
-        door.leaves.iter().map(move |leaf| Swing { door, leaf, bounds: Bounds::of(&leaf.sweep) })
-    })
+    facts.openings.iter().flat_map(leaves_of)
+}
+
+/// The leaves of one door.
+pub(super) fn leaves_of(door: &OpeningFacts) -> impl Iterator<Item = Swing<'_>> {
+    door.leaves.iter().map(move |leaf| Swing { door, leaf, bounds: Bounds::of(&leaf.sweep) })
 }

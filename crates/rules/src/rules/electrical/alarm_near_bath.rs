@@ -1,12 +1,13 @@
 //! A smoke alarm too near the door of a bath.
 
-use geometry::nearest_on;
+use geometry::{Bounds, nearest_on};
+use measure::Len;
 use plan::element::{RoomUse, ServiceKind};
 use space::OpeningFacts;
 
 use super::devices::{middle, of_kind};
 use crate::rules::rooms::words::{called, capital};
-use crate::{Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
+use crate::{Check, Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "alarm-near-bath",
@@ -36,7 +37,7 @@ Remedies
 Move the alarm away from the door.
 ",
     cites: &["alarm-bath-distance"],
-    check,
+    check: Check::Plan(check),
     remedies: None,
 };
 
@@ -46,7 +47,7 @@ fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
     for (element, alarm) in of_kind(sheet, ServiceKind::SmokeAlarm) {
         let limit = sheet.book.len("alarm-bath-distance");
         let at = middle(alarm);
-        let near = bath_doors(sheet)
+        let near = bath_doors(sheet, Bounds::of([at]).grow(limit.value.max(Len::ZERO)))
             .map(|door| {
                 let foot = nearest_on(door.line, at);
                 (geometry::Seg::new(foot, at).len(), foot, door)
@@ -76,10 +77,13 @@ fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
     }
 }
 
-/// The doors and cased openings of baths.
-fn bath_doors<'a>(sheet: &Sheet<'a>) -> impl Iterator<Item = &'a OpeningFacts> + use<'a> {
+/// The doors and cased openings of baths that meet a box.
+fn bath_doors<'a>(
+    sheet: &Sheet<'a>,
+    near: Bounds,
+) -> impl Iterator<Item = &'a OpeningFacts> + use<'a> {
     let facts = sheet.facts;
-    facts.openings.iter().filter(move |o| {
+    facts.openings_near(near).filter(move |o| {
         facts.is_door(o.id) && o.rooms().any(|r| facts.room(r).room_use == RoomUse::Bath)
     })
 }

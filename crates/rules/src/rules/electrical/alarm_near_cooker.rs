@@ -2,12 +2,12 @@
 
 use geometry::gap;
 use plan::detail::electrical::ALARM_SENSES;
-use plan::element::{Furnishing, ServiceKind};
+use plan::element::{BodyKind, Furnishing, ServiceKind};
 use plan::{Body, Edition, Element};
 
 use super::devices::of_kind;
 use crate::rules::rooms::words::{called, capital};
-use crate::{Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
+use crate::{Check, Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "alarm-near-cooker",
@@ -38,7 +38,7 @@ Remedies
 Move the alarm, or take one that senses by light.
 ",
     cites: &["alarm-cooker-light", "alarm-cooker-ions", "alarm-cooker-silencer"],
-    check,
+    check: Check::Plan(check),
     remedies: None,
 };
 
@@ -46,10 +46,8 @@ const WHY: &str = "An alarm that goes off over every breakfast is taken down.";
 
 fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
     let cookers: Vec<(&Element, &Furnishing)> = sheet
-        .plan()
-        .elements()
-        .iter()
-        .filter(|e| e.stands())
+        .facts
+        .standing(&[BodyKind::Furnishing])
         .filter_map(|e| match &e.body {
             Body::Furnishing(f) if cooks(f) => Some((e, f)),
             _ => None,

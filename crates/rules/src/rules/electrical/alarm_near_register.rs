@@ -5,7 +5,7 @@ use plan::element::ServiceKind;
 
 use super::devices::{of_kind, room_of};
 use crate::rules::rooms::words::{called, capital};
-use crate::{Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
+use crate::{Check, Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "alarm-near-register",
@@ -34,7 +34,7 @@ Remedies
 Move the alarm.
 ",
     cites: &["alarm-register"],
-    check,
+    check: Check::Plan(check),
     remedies: None,
 };
 

@@ -4,7 +4,7 @@ use plan::detail::Value;
 use plan::detail::electrical::ALARM_POWER;
 
 use crate::rules::stated::{Demand, fitting, is_new, judge, state_all};
-use crate::{Finding, Group, Quantity, Rule, Sheet};
+use crate::{Check, Finding, Group, Quantity, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "alarm-power",
@@ -33,7 +33,7 @@ Remedies
 Wire it, with battery backup.
 ",
     cites: &["alarm-power"],
-    check,
+    check: Check::Kinds(ALARM_POWER.kinds(), check),
     remedies: Some(|finding, sheet| state_all(finding, sheet, &ALARM_POWER, Value::Word("house wiring with battery"))),
 };
 

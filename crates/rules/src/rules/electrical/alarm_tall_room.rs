@@ -6,7 +6,7 @@ use space::Room;
 
 use super::devices::{drawn, in_room};
 use crate::rules::rooms::words::{capital, room_called, room_elements};
-use crate::{Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
+use crate::{Check, Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "alarm-tall-room",
@@ -37,48 +37,49 @@ Remedies
 Add a smoke alarm in the room or hall that has none.
 ",
     cites: &["alarm-tall-room"],
-    check,
+    check: Check::Rooms(check),
     remedies: None,
 };
 
 const WHY: &str = "Smoke fills the higher ceiling first and reaches the hall's alarm late.";
 
-fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
+fn check(sheet: &Sheet<'_>, hall: &Room, out: &mut Vec<Finding>) {
     if !drawn(sheet, ServiceKind::SmokeAlarm) {
         return;
     }
     let facts = sheet.facts;
+    if !serves_bedrooms(sheet, hall) {
+        return;
+    }
     let limit = sheet.book.len("alarm-tall-room");
-    for hall in facts.rooms.iter().filter(|r| serves_bedrooms(sheet, r)) {
-        for room in facts.open_to(hall.index) {
-            let higher: Len = room.highest - hall.highest;
-            if higher < limit.value {
+    for room in facts.open_to(hall.index) {
+        let higher: Len = room.highest - hall.highest;
+        if higher < limit.value {
+            continue;
+        }
+        for without in [hall, room] {
+            if !in_room(sheet, ServiceKind::SmokeAlarm, without.index).is_empty() {
                 continue;
             }
-            for without in [hall, room] {
-                if !in_room(sheet, ServiceKind::SmokeAlarm, without.index).is_empty() {
-                    continue;
-                }
-                let title = format!(
-                    "{} needs a smoke alarm: the ceilings of {} and {} differ",
-                    capital(&room_called(without)),
-                    room_called(hall),
-                    room_called(room)
-                );
-                out.push(
-                    Finding::new(
-                        Severity::Verify,
-                        limit.citation.clone(),
-                        RULE.slug,
-                        room_elements(without),
-                        Phrase::text(title),
-                        WHY,
-                    )
-                    .figures(Quantity::Len(higher), Quantity::Words("an alarm in both".to_owned()))
-                    .assuming("every alarm is drawn")
-                    .at(Place::Point(without.label_at)),
-                );
-            }
+            let title = format!(
+                "{} needs a smoke alarm: the ceilings of {} and {} differ",
+                capital(&room_called(without)),
+                room_called(hall),
+                room_called(room)
+            );
+            out.push(
+                Finding::new(
+                    Severity::Verify,
+                    limit.citation.clone(),
+                    RULE.slug,
+                    room_elements(without),
+                    Phrase::text(title),
+                    WHY,
+                )
+                .figures(Quantity::Len(higher), Quantity::Words("an alarm in both".to_owned()))
+                .assuming("every alarm is drawn")
+                .at(Place::Point(without.label_at)),
+            );
         }
     }
 }

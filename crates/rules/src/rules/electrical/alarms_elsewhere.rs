@@ -5,7 +5,7 @@ use plan::{Body, House, State, detail::Value};
 
 use crate::answer::state_site;
 use crate::rules::rooms::uses::habitable;
-use crate::{Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
+use crate::{Check, Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "alarms-elsewhere",
@@ -36,7 +36,7 @@ Remedies
 Show the alarms of all storeys on the permit drawing: in each bedroom, outside the bedrooms, on each storey.
 ",
     cites: &["alarms-elsewhere"],
-    check,
+    check: Check::Plan(check),
     remedies: Some(|_, sheet| vec![state_site(sheet, &ALARMS_ELSEWHERE, Value::Yes)]),
 };
 

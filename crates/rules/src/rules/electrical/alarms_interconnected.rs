@@ -4,7 +4,7 @@ use plan::detail::Value;
 use plan::detail::electrical::SOUNDS_TOGETHER;
 
 use crate::rules::stated::{Demand, fitting, is_new, judge, state_all};
-use crate::{Finding, Group, Quantity, Rule, Sheet};
+use crate::{Check, Finding, Group, Quantity, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "alarms-interconnected",
@@ -33,7 +33,7 @@ Remedies
 Join them by wire, or take alarms with listed radio.
 ",
     cites: &["alarms-interconnected"],
-    check,
+    check: Check::Kinds(SOUNDS_TOGETHER.kinds(), check),
     remedies: Some(|finding, sheet| state_all(finding, sheet, &SOUNDS_TOGETHER, Value::Yes)),
 };
 

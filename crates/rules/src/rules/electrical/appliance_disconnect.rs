@@ -4,7 +4,7 @@ use plan::detail::Value;
 use plan::detail::electrical::DISCONNECT;
 
 use crate::rules::stated::{Demand, fitting, judge, state_all};
-use crate::{Finding, Group, Quantity, Rule, Sheet};
+use crate::{Check, Finding, Group, Quantity, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "appliance-disconnect",
@@ -33,7 +33,7 @@ Remedies
 A switch at the appliance, or a lock on the breaker.
 ",
     cites: &["appliance-disconnect"],
-    check,
+    check: Check::Kinds(DISCONNECT.kinds(), check),
     remedies: Some(|finding, sheet| {
         state_all(finding, sheet, &DISCONNECT, Value::Word("switch or plug in sight"))
     }),

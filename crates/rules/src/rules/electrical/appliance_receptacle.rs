@@ -6,7 +6,7 @@ use plan::element::{ServiceKind, ServicePoint};
 
 use super::devices::{drawn, middle, of_kind};
 use crate::rules::rooms::words::{called, capital};
-use crate::{Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
+use crate::{Check, Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "appliance-receptacle",
@@ -37,7 +37,7 @@ Remedies
 Add a receptacle.
 ",
     cites: &["appliance-receptacle"],
-    check,
+    check: Check::Plan(check),
     remedies: None,
 };
 

@@ -8,7 +8,7 @@ use plan::element::RoomUse;
 use super::devices::room_of;
 use crate::rules::rooms::uses::habitable;
 use crate::rules::stated::{Demand, fitting, is_new, judge, state_all};
-use crate::{Finding, Group, Quantity, Rule, Sheet};
+use crate::{Check, Finding, Group, Quantity, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "arc-protection",
@@ -39,7 +39,7 @@ Remedies
 A protecting breaker, or an outlet-type device at the first receptacle of an existing circuit.
 ",
     cites: &["arc-protection"],
-    check,
+    check: Check::Plan(check),
     remedies: Some(|finding, sheet| state_all(finding, sheet, &ARC_PROTECTION, Value::Yes)),
 };
 

@@ -3,13 +3,12 @@
 use measure::Area;
 use plan::detail::opening::OPENABLE_AREA;
 use plan::element::{RoomUse, ServiceKind, Window, WindowOperation};
-
 use space::Room;
 
 use super::devices::{in_room, was_there};
 use crate::rules::bedroom::glazing::frames_of;
 use crate::rules::rooms::words::{capital, room_called, room_elements};
-use crate::{Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
+use crate::{Check, Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "bath-vent",
@@ -40,45 +39,43 @@ Remedies
 Add an exhaust fan with a duct to outdoors: 50 cfm, or 20 cfm where it runs always.
 ",
     cites: &["bath-vent", "bath-window"],
-    check,
+    check: Check::Rooms(check),
     remedies: None,
 };
 
 const WHY: &str = "What a shower steams off stays in the walls.";
 
-fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
+fn check(sheet: &Sheet<'_>, room: &Room, out: &mut Vec<Finding>) {
     let limit = sheet.book.area("bath-window");
-    let baths = sheet.facts.rooms.iter().filter(|r| r.room_use == RoomUse::Bath);
-    for bath in baths.filter(|r| !was_there(sheet, r)) {
-        let opens = |w: &Window| w.operation != WindowOperation::Fixed;
-        let window = frames_of(sheet.facts, bath, opens);
-        let little = opens_too_little(sheet, bath, limit.value).filter(|_| window >= limit.value);
-        let large = window >= limit.value && little.is_none();
-        if large || !in_room(sheet, ServiceKind::ExhaustFan, bath.index).is_empty() {
-            continue;
-        }
-        let (measured, required) = match little {
-            Some(open) => (open, half(limit.value)),
-            None => (window, limit.value),
-        };
-        let title = format!(
-            "{} has no fan and no window that is large enough",
-            capital(&room_called(bath))
-        );
-        out.push(
-            Finding::new(
-                Severity::Verify,
-                sheet.book.cite("bath-vent"),
-                RULE.slug,
-                room_elements(bath),
-                Phrase::text(title),
-                WHY,
-            )
-            .figures(Quantity::Area(measured), Quantity::Area(required))
-            .assuming("the exhaust fan is not drawn")
-            .at(Place::Point(bath.label_at)),
-        );
+    if room.room_use != RoomUse::Bath || was_there(sheet, room) {
+        return;
     }
+    let opens = |w: &Window| w.operation != WindowOperation::Fixed;
+    let window = frames_of(sheet.facts, room, opens);
+    let little = opens_too_little(sheet, room, limit.value).filter(|_| window >= limit.value);
+    let large = window >= limit.value && little.is_none();
+    if large || !in_room(sheet, ServiceKind::ExhaustFan, room.index).is_empty() {
+        return;
+    }
+    let (measured, required) = match little {
+        Some(open) => (open, half(limit.value)),
+        None => (window, limit.value),
+    };
+    let title =
+        format!("{} has no fan and no window that is large enough", capital(&room_called(room)));
+    out.push(
+        Finding::new(
+            Severity::Verify,
+            sheet.book.cite("bath-vent"),
+            RULE.slug,
+            room_elements(room),
+            Phrase::text(title),
+            WHY,
+        )
+        .figures(Quantity::Area(measured), Quantity::Area(required))
+        .assuming("the exhaust fan is not drawn")
+        .at(Place::Point(room.label_at)),
+    );
 }
 
 /// What is stated to open of the windows, where that is less than half of the least window. One of which it is not stated is
@@ -86,9 +83,8 @@ fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
 fn opens_too_little(sheet: &Sheet<'_>, bath: &Room, least: Area) -> Option<Area> {
     let windows: Vec<Option<u32>> = sheet
         .facts
-        .openings
-        .iter()
-        .filter(|o| o.outside && o.rooms().any(|r| r == bath.index))
+        .openings_of(bath.index)
+        .filter(|o| o.outside)
         .filter_map(|o| sheet.plan().get(o.id))
         .filter(|e| OPENABLE_AREA.fits(&e.body))
         .map(|e| sheet.ask(e, &OPENABLE_AREA).number())

@@ -3,7 +3,7 @@
 use plan::detail::electrical::BOX_SETBACK;
 
 use crate::rules::stated::{Demand, fitting, is_new, judge};
-use crate::{Finding, Group, Quantity, Rule, Sheet};
+use crate::{Check, Finding, Group, Quantity, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "box-setback",
@@ -33,7 +33,7 @@ Remedies
 An extension ring where the finish gets thicker.
 ",
     cites: &["box-setback"],
-    check,
+    check: Check::Plan(check),
     remedies: None,
 };
 

@@ -8,7 +8,7 @@ use space::Room;
 
 use super::devices::{of_kind, room_of};
 use crate::rules::rooms::words::{called, capital};
-use crate::{Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
+use crate::{Check, Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "closet-light",
@@ -40,7 +40,7 @@ Remedies
 Set it above the door, or take a recessed enclosed one. The code asks for no light in a closet.
 ",
     cites: &["closet-light-surface", "closet-light-recessed", "closet-storage-depth"],
-    check,
+    check: Check::Plan(check),
     remedies: None,
 };
 

@@ -8,7 +8,7 @@ use space::Room;
 use super::devices::{behind_door, drawn, in_room, room_of};
 use crate::rules::build::garage::is_garage;
 use crate::rules::rooms::words::{called, capital, room_called, room_elements, rooms_called};
-use crate::{Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
+use crate::{Check, Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "co-alarm",
@@ -43,7 +43,7 @@ Remedies
 Add a carbon monoxide alarm, or one that tells both, outside the bedroom.
 ",
     cites: &["co-alarm"],
-    check,
+    check: Check::Plan(check),
     remedies: None,
 };
 
@@ -140,8 +140,9 @@ fn needs_alarms(sheet: &Sheet<'_>) -> bool {
 /// Whether a garage is drawn that has a door into another room.
 fn garage_opens(sheet: &Sheet<'_>) -> bool {
     let facts = sheet.facts;
-    let garage = |r| is_garage(facts.room(r));
-    facts.openings.iter().any(|o| o.rooms().any(garage) && o.rooms().any(|r| !garage(r)))
+    let other = |r| !is_garage(facts.room(r));
+    let mut garages = facts.rooms.iter().filter(|room| is_garage(room));
+    garages.any(|garage| facts.openings_of(garage.index).any(|o| o.rooms().any(other)))
 }
 
 #[cfg(test)]

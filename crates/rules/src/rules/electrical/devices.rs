@@ -3,8 +3,8 @@
 use geometry::Pt;
 use measure::Len;
 use plan::detail::electrical::LIVE;
-use plan::element::{Mount, ServiceKind, ServicePoint};
-use plan::{Element, State};
+use plan::element::{BodyKind, Mount, ServiceKind, ServicePoint};
+use plan::{Body, Element, State};
 use space::{Room, RoomIndex};
 
 use crate::rules::rooms::words::{capital, room_called, room_elements};
@@ -14,11 +14,52 @@ use crate::{Citation, Finding, Phrase, Place, Quantity, Severity, Sheet};
 const BEFORE: Len = Len::inches(4);
 
 /// Every standing device of a kind.
-pub(crate) fn of_kind<'a>(
-    sheet: &Sheet<'a>,
+pub(crate) fn of_kind<'s, 'a>(
+    sheet: &'s Sheet<'a>,
     kind: ServiceKind,
-) -> impl Iterator<Item = (&'a Element, &'a ServicePoint)> + use<'a> {
-    sheet.services().filter(move |(_, s)| s.kind == kind)
+) -> impl Iterator<Item = (&'a Element, &'a ServicePoint)> + use<'s, 'a> {
+    sheet.devices().of_kind(kind).filter_map(|place| service_at(sheet, place))
+}
+
+/// The standing service points by kind, and by kind and room, by their places in the plan's list.
+pub(crate) struct Devices {
+    by_kind: Vec<(u8, u32)>,
+    by_room: Vec<(u8, RoomIndex, u32)>,
+}
+
+impl Devices {
+    pub fn new(sheet: &Sheet<'_>) -> Devices {
+        let places = sheet.facts.places(BodyKind::Service).iter().copied();
+        let all: Vec<_> =
+            places.filter_map(|place| Some((place, service_at(sheet, place)?.1))).collect();
+        let mut by_kind: Vec<_> = all.iter().map(|(place, s)| (s.kind as u8, *place)).collect();
+        by_kind.sort_unstable();
+        let in_room =
+            |(place, s): &(u32, &ServicePoint)| Some((s.kind as u8, room_of(sheet, s)?, *place));
+        let mut by_room: Vec<_> = all.iter().filter_map(in_room).collect();
+        by_room.sort_unstable();
+        Devices { by_kind, by_room }
+    }
+
+    fn of_kind(&self, kind: ServiceKind) -> impl Iterator<Item = u32> {
+        let first = self.by_kind.partition_point(|(k, _)| *k < kind as u8);
+        let of_kind = self.by_kind[first..].iter().take_while(move |(k, _)| *k == kind as u8);
+        of_kind.map(|(_, place)| *place)
+    }
+
+    fn in_room(&self, kind: ServiceKind, room: RoomIndex) -> impl Iterator<Item = u32> {
+        let key = (kind as u8, room);
+        let first = self.by_room.partition_point(|(kind, room, _)| (*kind, *room) < key);
+        let in_room = self.by_room[first..].iter().take_while(move |(k, r, _)| (*k, *r) == key);
+        in_room.map(|(.., place)| *place)
+    }
+}
+
+fn service_at<'a>(sheet: &Sheet<'a>, place: u32) -> Option<(&'a Element, &'a ServicePoint)> {
+    match sheet.facts.element_at(place) {
+        element @ Element { body: Body::Service(point), .. } => Some((element, point)),
+        _ => None,
+    }
 }
 
 /// Whether any device of a kind is drawn.
@@ -45,7 +86,8 @@ pub(crate) fn in_room<'a>(
     kind: ServiceKind,
     room: RoomIndex,
 ) -> Vec<(&'a Element, &'a ServicePoint)> {
-    of_kind(sheet, kind).filter(|(_, s)| room_of(sheet, s) == Some(room)).collect()
+    let places = sheet.devices().in_room(kind, room);
+    places.filter_map(|place| service_at(sheet, place)).collect()
 }
 
 /// The receptacles of a room that are always live and in reach: others don't count to those that a room must have.

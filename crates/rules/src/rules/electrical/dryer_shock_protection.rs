@@ -4,7 +4,7 @@ use plan::detail::Value;
 use plan::detail::electrical::DRYER_PROTECTION;
 
 use crate::rules::stated::{Demand, fitting, is_new, judge, state_all};
-use crate::{Finding, Group, Quantity, Rule, Sheet};
+use crate::{Check, Finding, Group, Quantity, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "dryer-shock-protection",
@@ -33,7 +33,7 @@ Remedies
 A breaker with protection.
 ",
     cites: &["dryer-shock-protection"],
-    check,
+    check: Check::Plan(check),
     remedies: Some(|finding, sheet| state_all(finding, sheet, &DRYER_PROTECTION, Value::Yes)),
 };
 

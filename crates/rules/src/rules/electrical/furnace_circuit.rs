@@ -4,7 +4,7 @@ use plan::detail::Value;
 use plan::detail::electrical::OWN_CIRCUIT;
 
 use crate::rules::stated::{Demand, fitting, is_new, judge, state_all};
-use crate::{Finding, Group, Quantity, Rule, Sheet};
+use crate::{Check, Finding, Group, Quantity, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "furnace-circuit",
@@ -33,7 +33,7 @@ Remedies
 Ask the electrician for a circuit of its own.
 ",
     cites: &["furnace-circuit"],
-    check,
+    check: Check::Plan(check),
     remedies: Some(|finding, sheet| state_all(finding, sheet, &OWN_CIRCUIT, Value::Yes)),
 };
 

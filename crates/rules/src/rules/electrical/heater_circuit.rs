@@ -5,7 +5,7 @@ use plan::detail::electrical::{HEATER_BREAKER, HEATER_WATTS};
 
 use crate::rules::rooms::words::{called, capital};
 use crate::rules::stated::fitting;
-use crate::{Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
+use crate::{Check, Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "heater-circuit",
@@ -35,7 +35,7 @@ Remedies
 Ask the electrician for a circuit of the next size.
 ",
     cites: &["heater-circuit"],
-    check,
+    check: Check::Plan(check),
     remedies: None,
 };
 

@@ -3,7 +3,7 @@
 use plan::detail::site::OUTDOOR_DISCONNECT;
 
 use super::service;
-use crate::{Finding, Group, Rule, Sheet};
+use crate::{Check, Finding, Group, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "outdoor-disconnect",
@@ -33,7 +33,7 @@ Remedies
 Ask the electrician and the utility before the service is moved or replaced.
 ",
     cites: &["outdoor-disconnect"],
-    check,
+    check: Check::Plan(check),
     remedies: None,
 };
 

@@ -4,7 +4,7 @@ use plan::detail::opening::OUTSIDE_STAIR_LIGHT;
 use plan::{Element, detail::Value};
 
 use crate::rules::stated::{Demand, fitting, is_new, judge, state_all};
-use crate::{Finding, Group, Quantity, Rule, Sheet};
+use crate::{Check, Finding, Group, Quantity, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "outside-stair-light",
@@ -34,7 +34,7 @@ Remedies
 A light at the door, with a switch indoors.
 ",
     cites: &["outside-stair-light"],
-    check,
+    check: Check::Plan(check),
     remedies: Some(|finding, sheet| {
         state_all(finding, sheet, &OUTSIDE_STAIR_LIGHT, Value::Word("near the bottom"))
     }),

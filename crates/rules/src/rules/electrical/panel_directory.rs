@@ -4,7 +4,7 @@ use plan::detail::Value;
 use plan::detail::electrical::DIRECTORY;
 
 use crate::rules::stated::{Demand, fitting, judge, state_all};
-use crate::{Finding, Group, Quantity, Rule, Sheet};
+use crate::{Check, Finding, Group, Quantity, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "panel-directory",
@@ -33,7 +33,7 @@ Remedies
 Write it when the new circuits are in.
 ",
     cites: &["panel-directory"],
-    check,
+    check: Check::Kinds(DIRECTORY.kinds(), check),
     remedies: Some(|finding, sheet| state_all(finding, sheet, &DIRECTORY, Value::Yes)),
 };
 

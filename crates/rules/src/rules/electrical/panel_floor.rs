@@ -5,7 +5,7 @@ use plan::detail::Value;
 use plan::detail::electrical::PANEL_FLOOR;
 
 use crate::rules::stated::{Demand, fitting, judge, state_all};
-use crate::{Finding, Group, Quantity, Rule, Sheet};
+use crate::{Check, Finding, Group, Quantity, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "panel-floor",
@@ -34,7 +34,7 @@ Remedies
 Move the curb or lid, or level the floor.
 ",
     cites: &["panel-floor"],
-    check,
+    check: Check::Kinds(PANEL_FLOOR.kinds(), check),
     remedies: Some(|finding, sheet| state_all(finding, sheet, &PANEL_FLOOR, Value::Yes)),
 };
 

@@ -4,7 +4,7 @@ use plan::detail::Value;
 use plan::detail::electrical::PUMP_PROTECTION;
 
 use crate::rules::stated::{Demand, fitting, is_new, judge, state_all};
-use crate::{Finding, Group, Quantity, Rule, Sheet};
+use crate::{Check, Finding, Group, Quantity, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "pump-shock-protection",
@@ -33,7 +33,7 @@ Remedies
 A breaker or receptacle with protection, and an alarm for high water.
 ",
     cites: &["pump-shock-protection"],
-    check,
+    check: Check::Plan(check),
     remedies: Some(|finding, sheet| state_all(finding, sheet, &PUMP_PROTECTION, Value::Yes)),
 };
 

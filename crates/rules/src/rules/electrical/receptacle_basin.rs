@@ -1,10 +1,11 @@
 //! Receptacle near a basin.
 
-use plan::element::{Furnishing, RoomUse};
+use plan::element::{BodyKind, Furnishing, RoomUse};
+use plan::{Body, Element};
 
 use super::near_thing;
 use crate::rules::build::fixtures::Fixture;
-use crate::{Finding, Group, Rule, Sheet};
+use crate::{Check, Finding, Group, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "receptacle-basin",
@@ -33,15 +34,18 @@ Remedies
 Set one beside the basin.
 ",
     cites: &["receptacle-basin"],
-    check,
+    check: Check::Things(&[BodyKind::Furnishing], &["receptacle-basin"], check),
     remedies: None,
 };
 
 const WHY: &str = "A cord that hangs across the basin ends in it.";
 
-fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
-    let limit = sheet.book.len("receptacle-basin");
-    near_thing::each(sheet, out, RULE.slug, &limit, WHY, |_, thing| is_basin(sheet, thing));
+fn check(sheet: &Sheet<'_>, element: &Element, out: &mut Vec<Finding>) {
+    let Body::Furnishing(thing) = &element.body else { return };
+    if is_basin(sheet, thing) {
+        let limit = sheet.book.len("receptacle-basin");
+        near_thing::look(sheet, out, RULE.slug, &limit, WHY, (element, thing));
+    }
 }
 
 /// Whether a thing is the basin of a bath.

@@ -1,9 +1,10 @@
 //! A bath without a receptacle.
 
 use plan::element::{RoomUse, ServiceKind};
+use space::Room;
 
 use super::devices::{drawn, in_room, none_in_room, was_there};
-use crate::{Finding, Group, Rule, Sheet};
+use crate::{Check, Finding, Group, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "receptacle-bath",
@@ -32,28 +33,28 @@ Remedies
 Add a receptacle beside the basin, on a protected 20 A circuit.
 ",
     cites: &["receptacle-bath"],
-    check,
+    check: Check::Rooms(check),
     remedies: None,
 };
 
 const WHY: &str = "A dryer on an extension cord over a basin kills.";
 
-fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
+fn check(sheet: &Sheet<'_>, room: &Room, out: &mut Vec<Finding>) {
     if !drawn(sheet, ServiceKind::Receptacle) {
         return;
     }
-    let baths = sheet.facts.rooms.iter().filter(|r| r.room_use == RoomUse::Bath);
-    for bath in baths.filter(|r| !was_there(sheet, r)) {
-        if !in_room(sheet, ServiceKind::Receptacle, bath.index).is_empty() {
-            continue;
-        }
-        out.push(none_in_room(
-            bath,
-            (RULE.slug, sheet.book.cite("receptacle-bath")),
-            "has no receptacle",
-            WHY,
-        ));
+    if room.room_use != RoomUse::Bath || was_there(sheet, room) {
+        return;
     }
+    if !in_room(sheet, ServiceKind::Receptacle, room.index).is_empty() {
+        return;
+    }
+    out.push(none_in_room(
+        room,
+        (RULE.slug, sheet.book.cite("receptacle-bath")),
+        "has no receptacle",
+        WHY,
+    ));
 }
 
 #[cfg(test)]

@@ -6,7 +6,7 @@ use plan::element::RoomUse;
 
 use super::devices::room_of;
 use crate::rules::stated::{Demand, fitting, is_new, judge};
-use crate::{Finding, Group, Quantity, Rule, Sheet};
+use crate::{Check, Finding, Group, Quantity, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "receptacle-circuit",
@@ -37,7 +37,7 @@ Remedies
 Ask the electrician for a circuit of its own.
 ",
     cites: &["receptacle-circuit"],
-    check,
+    check: Check::Plan(check),
     remedies: None,
 };
 

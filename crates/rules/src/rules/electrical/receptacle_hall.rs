@@ -1,10 +1,11 @@
 //! A long hall without a receptacle.
 
 use plan::element::{RoomUse, ServiceKind};
+use space::Room;
 
 use super::devices::{drawn, in_room, was_there};
 use crate::rules::rooms::words::{capital, room_called, room_elements};
-use crate::{Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
+use crate::{Check, Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "receptacle-hall",
@@ -34,44 +35,44 @@ Remedies
 Add a receptacle.
 ",
     cites: &["receptacle-hall"],
-    check,
+    check: Check::Rooms(check),
     remedies: None,
 };
 
 const WHY: &str =
     "A vacuum cleaner or a night light is otherwise fed from a room's outlet, across a doorway.";
 
-fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
+fn check(sheet: &Sheet<'_>, room: &Room, out: &mut Vec<Finding>) {
     if !drawn(sheet, ServiceKind::Receptacle) {
         return;
     }
-    let halls = sheet.facts.rooms.iter().filter(|r| r.room_use == RoomUse::Hall);
-    for hall in halls.filter(|r| !was_there(sheet, r)) {
-        let limit = sheet.book.len("receptacle-hall");
-        let length = hall.clear.0.max(hall.clear.1);
-        if length < limit.value || !in_room(sheet, ServiceKind::Receptacle, hall.index).is_empty() {
-            continue;
-        }
-        let title = format!("{} has no receptacle", capital(&room_called(hall)));
-        let finding = Finding::new(
-            Severity::Correction,
-            limit.citation,
-            RULE.slug,
-            room_elements(hall),
-            Phrase::text(title),
-            WHY,
-        )
-        .figures(
-            Quantity::Words("none".to_owned()),
-            Quantity::Words("one in a hall of 10 ft or more".to_owned()),
-        )
-        .at(Place::Point(hall.label_at));
-        let rectangle = hall.shape.outer.len() == 4 && hall.shape.holes.is_empty();
-        out.push(match rectangle {
-            true => finding,
-            false => finding.assuming("the hall is as long as the box round it"),
-        });
+    if room.room_use != RoomUse::Hall || was_there(sheet, room) {
+        return;
     }
+    let limit = sheet.book.len("receptacle-hall");
+    let length = room.clear.0.max(room.clear.1);
+    if length < limit.value || !in_room(sheet, ServiceKind::Receptacle, room.index).is_empty() {
+        return;
+    }
+    let title = format!("{} has no receptacle", capital(&room_called(room)));
+    let finding = Finding::new(
+        Severity::Correction,
+        limit.citation,
+        RULE.slug,
+        room_elements(room),
+        Phrase::text(title),
+        WHY,
+    )
+    .figures(
+        Quantity::Words("none".to_owned()),
+        Quantity::Words("one in a hall of 10 ft or more".to_owned()),
+    )
+    .at(Place::Point(room.label_at));
+    let rectangle = room.shape.outer.len() == 4 && room.shape.holes.is_empty();
+    out.push(match rectangle {
+        true => finding,
+        false => finding.assuming("the hall is as long as the box round it"),
+    });
 }
 
 #[cfg(test)]

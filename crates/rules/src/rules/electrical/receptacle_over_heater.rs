@@ -3,7 +3,7 @@
 use plan::detail::electrical::OVER_HEATER;
 
 use crate::rules::stated::{Demand, fitting, is_new, judge};
-use crate::{Finding, Group, Quantity, Rule, Sheet};
+use crate::{Check, Finding, Group, Quantity, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "receptacle-over-heater",
@@ -32,7 +32,7 @@ Remedies
 Move the receptacle beside the heater, or use the one that the maker builds in.
 ",
     cites: &["receptacle-over-heater"],
-    check,
+    check: Check::Plan(check),
     remedies: None,
 };
 

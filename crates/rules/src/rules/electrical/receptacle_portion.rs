@@ -2,9 +2,10 @@
 
 use plan::detail::electrical::SERVES;
 use plan::element::{RoomUse, ServiceKind};
+use space::Room;
 
 use super::devices::{drawn, live_in_room, none_in_room};
-use crate::{Finding, Group, Rule, Sheet};
+use crate::{Check, Finding, Group, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "receptacle-portion",
@@ -35,33 +36,34 @@ Remedies
 Add a receptacle.
 ",
     cites: &["receptacle-portion"],
-    check,
+    check: Check::Rooms(check),
     remedies: None,
 };
 
 const WHY: &str = "Work behind the new wall is otherwise done on an extension cord through a door.";
 
-fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
+fn check(sheet: &Sheet<'_>, room: &Room, out: &mut Vec<Finding>) {
     if !drawn(sheet, ServiceKind::Receptacle) {
         return;
     }
     let portion = |u| matches!(u, RoomUse::Unfinished | RoomUse::Mechanical | RoomUse::Laundry);
-    for room in sheet.facts.rooms.iter().filter(|r| r.tag.is_some() && portion(r.room_use)) {
-        // In a laundry that of the machine is the one that is asked for.
-        let counts = |e: &plan::Element| match room.room_use {
-            RoomUse::Laundry => !sheet.ask(e, &SERVES).is(&["a fire or burglar alarm"]),
-            _ => sheet.ask(e, &SERVES).is(&["general use"]),
-        };
-        if live_in_room(sheet, room.index).iter().any(|(e, _)| counts(e)) {
-            continue;
-        }
-        out.push(none_in_room(
-            room,
-            (RULE.slug, sheet.book.cite("receptacle-portion")),
-            "has no receptacle",
-            WHY,
-        ));
+    if room.tag.is_none() || !portion(room.room_use) {
+        return;
     }
+    // In a laundry that of the machine is the one that is asked for.
+    let counts = |e: &plan::Element| match room.room_use {
+        RoomUse::Laundry => !sheet.ask(e, &SERVES).is(&["a fire or burglar alarm"]),
+        _ => sheet.ask(e, &SERVES).is(&["general use"]),
+    };
+    if live_in_room(sheet, room.index).iter().any(|(e, _)| counts(e)) {
+        return;
+    }
+    out.push(none_in_room(
+        room,
+        (RULE.slug, sheet.book.cite("receptacle-portion")),
+        "has no receptacle",
+        WHY,
+    ));
 }
 
 #[cfg(test)]

@@ -8,7 +8,7 @@ use space::{Room, WallSpace, wall_spaces};
 use super::devices::{drawn, live_in_room, middle, was_there};
 use crate::rules::rooms::uses::habitable;
 use crate::rules::rooms::words::{capital, room_called, room_elements};
-use crate::{Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
+use crate::{Check, Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "receptacle-spacing",
@@ -42,7 +42,7 @@ Remedies
 Add a receptacle at the marked point, or move one nearer.
 ",
     cites: &["receptacle-reach", "receptacle-wall-space", "receptacle-floor", "receptacle-height"],
-    check,
+    check: Check::Rooms(check),
     remedies: None,
 };
 
@@ -56,47 +56,47 @@ struct Worst {
     away: Option<Len>,
 }
 
-fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
+fn check(sheet: &Sheet<'_>, room: &Room, out: &mut Vec<Finding>) {
     if !drawn(sheet, ServiceKind::Receptacle) {
         return;
     }
-    let rooms = sheet.facts.rooms.iter().filter(|r| r.tag.is_some() && habitable(r.room_use));
-    for room in rooms.filter(|r| !was_there(sheet, r)) {
-        let receptacles: Vec<&ServicePoint> =
-            live_in_room(sheet, room.index).into_iter().map(|(_, s)| s).collect();
-        let limit = sheet.book.len("receptacle-reach");
-        let mut faults: Vec<Worst> = wall_spaces(sheet.facts, room)
-            .iter()
-            .filter(|space| space.len() >= sheet.book.length("receptacle-wall-space"))
-            .filter_map(|space| worst(sheet, space, &receptacles))
-            .filter(|w| w.away.is_none_or(|away| away > limit.value))
-            .collect();
-        if faults.is_empty() {
-            continue;
-        }
-        // One without any receptacle is the worst; then the farthest.
-        faults.sort_by_key(|w| (w.away.is_some(), std::cmp::Reverse(w.away)));
-        let measured = match faults[0].away {
-            Some(away) => Quantity::Len(away),
-            None => Quantity::Words("a wall space without a receptacle".to_owned()),
-        };
-        let mut finding = Finding::new(
-            Severity::Correction,
-            limit.citation,
-            RULE.slug,
-            room_elements(room),
-            Phrase::text(title(room)),
-            WHY,
-        )
-        .figures(measured, Quantity::Len(limit.value));
-        for fault in &faults {
-            finding = finding.at(Place::Point(fault.at));
-        }
-        if receptacles.is_empty() {
-            finding = finding.assuming("the receptacles of this room are not drawn yet");
-        }
-        out.push(finding);
+    if room.tag.is_none() || !habitable(room.room_use) || was_there(sheet, room) {
+        return;
     }
+    let receptacles: Vec<&ServicePoint> =
+        live_in_room(sheet, room.index).into_iter().map(|(_, s)| s).collect();
+    let limit = sheet.book.len("receptacle-reach");
+    let mut faults: Vec<Worst> = wall_spaces(sheet.facts, room)
+        .iter()
+        .filter(|space| space.len() >= sheet.book.length("receptacle-wall-space"))
+        .filter_map(|space| worst(sheet, space, &receptacles))
+        .filter(|w| w.away.is_none_or(|away| away > limit.value))
+        .collect();
+    if faults.is_empty() {
+        return;
+    }
+    // One without any receptacle is the worst; then the farthest.
+    faults.sort_by_key(|w| (w.away.is_some(), std::cmp::Reverse(w.away)));
+    let measured = match faults[0].away {
+        Some(away) => Quantity::Len(away),
+        None => Quantity::Words("a wall space without a receptacle".to_owned()),
+    };
+    let mut finding = Finding::new(
+        Severity::Correction,
+        limit.citation,
+        RULE.slug,
+        room_elements(room),
+        Phrase::text(title(room)),
+        WHY,
+    )
+    .figures(measured, Quantity::Len(limit.value));
+    for fault in &faults {
+        finding = finding.at(Place::Point(fault.at));
+    }
+    if receptacles.is_empty() {
+        finding = finding.assuming("the receptacles of this room are not drawn yet");
+    }
+    out.push(finding);
 }
 
 fn title(room: &Room) -> String {

@@ -1,9 +1,10 @@
 //! Receptacle near a washer.
 
-use plan::element::Furnishing;
+use plan::element::{BodyKind, Furnishing};
+use plan::{Body, Element};
 
 use super::near_thing;
-use crate::{Finding, Group, Rule, Sheet};
+use crate::{Check, Finding, Group, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "receptacle-washer",
@@ -32,15 +33,18 @@ Remedies
 Set one behind or beside the machine.
 ",
     cites: &["receptacle-washer"],
-    check,
+    check: Check::Things(&[BodyKind::Furnishing], &["receptacle-washer"], check),
     remedies: None,
 };
 
 const WHY: &str = "A cord across the floor, or one that is lengthened, is where a fire begins.";
 
-fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
-    let limit = sheet.book.len("receptacle-washer");
-    near_thing::each(sheet, out, RULE.slug, &limit, WHY, |_, thing| is_machine(thing));
+fn check(sheet: &Sheet<'_>, element: &Element, out: &mut Vec<Finding>) {
+    let Body::Furnishing(thing) = &element.body else { return };
+    if is_machine(thing) {
+        let limit = sheet.book.len("receptacle-washer");
+        near_thing::look(sheet, out, RULE.slug, &limit, WHY, (element, thing));
+    }
 }
 
 /// Whether a thing is a washer or dryer, by the words of its name.

@@ -4,7 +4,7 @@ use plan::detail::Value;
 use plan::detail::electrical::RECESSED;
 
 use crate::rules::stated::{Demand, fitting, is_new, judge, state_all};
-use crate::{Finding, Group, Quantity, Rule, Sheet};
+use crate::{Check, Finding, Group, Quantity, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "recessed-light",
@@ -34,7 +34,7 @@ Remedies
 Housings rated for contact, or clear the insulation away.
 ",
     cites: &["recessed-light"],
-    check,
+    check: Check::Kinds(RECESSED.kinds(), check),
     remedies: Some(|finding, sheet| state_all(finding, sheet, &RECESSED, Value::Word("not recessed"))),
 };
 

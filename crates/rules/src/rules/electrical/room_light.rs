@@ -2,10 +2,11 @@
 
 use plan::detail::electrical::LIVE;
 use plan::element::{RoomUse, ServiceKind};
+use space::Room;
 
 use super::devices::{drawn, in_room, none_in_room, was_there};
 use crate::rules::rooms::uses::habitable;
-use crate::{Finding, Group, Rule, Sheet};
+use crate::{Check, Finding, Group, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "room-light",
@@ -37,7 +38,7 @@ Remedies
 Add a light.
 ",
     cites: &["room-light"],
-    check,
+    check: Check::Rooms(check),
     remedies: None,
 };
 
@@ -48,29 +49,29 @@ pub(super) fn lit(room_use: RoomUse) -> bool {
     habitable(room_use) || matches!(room_use, RoomUse::Bath | RoomUse::Hall)
 }
 
-fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
+fn check(sheet: &Sheet<'_>, room: &Room, out: &mut Vec<Finding>) {
     if !drawn(sheet, ServiceKind::Light) {
         return;
     }
-    let rooms = sheet.facts.rooms.iter().filter(|r| r.tag.is_some() && lit(r.room_use));
-    for room in rooms.filter(|r| !was_there(sheet, r)) {
-        if !in_room(sheet, ServiceKind::Light, room.index).is_empty() {
-            continue;
-        }
-        let finding =
-            none_in_room(room, (RULE.slug, sheet.book.cite("room-light")), "has no light", WHY);
-        let by_receptacle = habitable(room.room_use) && room.room_use != RoomUse::Kitchen;
-        let switched = in_room(sheet, ServiceKind::Receptacle, room.index)
-            .iter()
-            .any(|(e, _)| sheet.ask(e, &LIVE).is(&["switched at the wall"]));
-        if by_receptacle && switched {
-            continue;
-        }
-        out.push(match by_receptacle {
-            true => finding.assuming("no receptacle of the room is switched in place of a light"),
-            false => finding,
-        });
+    if room.tag.is_none() || !lit(room.room_use) || was_there(sheet, room) {
+        return;
     }
+    if !in_room(sheet, ServiceKind::Light, room.index).is_empty() {
+        return;
+    }
+    let finding =
+        none_in_room(room, (RULE.slug, sheet.book.cite("room-light")), "has no light", WHY);
+    let by_receptacle = habitable(room.room_use) && room.room_use != RoomUse::Kitchen;
+    let switched = in_room(sheet, ServiceKind::Receptacle, room.index)
+        .iter()
+        .any(|(e, _)| sheet.ask(e, &LIVE).is(&["switched at the wall"]));
+    if by_receptacle && switched {
+        return;
+    }
+    out.push(match by_receptacle {
+        true => finding.assuming("no receptacle of the room is switched in place of a light"),
+        false => finding,
+    });
 }
 
 #[cfg(test)]

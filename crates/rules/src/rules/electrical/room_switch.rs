@@ -1,10 +1,11 @@
 //! A room whose light has no wall control.
 
 use plan::element::ServiceKind;
+use space::Room;
 
 use super::devices::{drawn, in_room, none_in_room, was_there};
 use super::room_light::lit;
-use crate::{Finding, Group, Rule, Sheet};
+use crate::{Check, Finding, Group, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "room-switch",
@@ -33,30 +34,30 @@ Remedies
 Add a switch on the latch side of the door.
 ",
     cites: &["room-light"],
-    check,
+    check: Check::Rooms(check),
     remedies: None,
 };
 
 const WHY: &str = "Who comes in finds the switch at the door, not in the dark.";
 
-fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
+fn check(sheet: &Sheet<'_>, room: &Room, out: &mut Vec<Finding>) {
     if !drawn(sheet, ServiceKind::Switch) {
         return;
     }
-    let rooms = sheet.facts.rooms.iter().filter(|r| r.tag.is_some() && lit(r.room_use));
-    for room in rooms.filter(|r| !was_there(sheet, r)) {
-        let has = |kind| !in_room(sheet, kind, room.index).is_empty();
-        if !has(ServiceKind::Light) || has(ServiceKind::Switch) {
-            continue;
-        }
-        let finding = none_in_room(
-            room,
-            (RULE.slug, sheet.book.cite("room-light")),
-            "has a light without a switch",
-            WHY,
-        );
-        out.push(finding.assuming("no sensor or switch elsewhere controls the light"));
+    if room.tag.is_none() || !lit(room.room_use) || was_there(sheet, room) {
+        return;
     }
+    let has = |kind| !in_room(sheet, kind, room.index).is_empty();
+    if !has(ServiceKind::Light) || has(ServiceKind::Switch) {
+        return;
+    }
+    let finding = none_in_room(
+        room,
+        (RULE.slug, sheet.book.cite("room-light")),
+        "has a light without a switch",
+        WHY,
+    );
+    out.push(finding.assuming("no sensor or switch elsewhere controls the light"));
 }
 
 #[cfg(test)]

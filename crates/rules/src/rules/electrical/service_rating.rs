@@ -4,7 +4,7 @@ use plan::House;
 use plan::detail::site::SERVICE_RATING;
 
 use super::service;
-use crate::{Finding, Group, Rule, Severity, Sheet};
+use crate::{Check, Finding, Group, Rule, Severity, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "service-rating",
@@ -34,7 +34,7 @@ Remedies
 Ask the electrician whether the service carries the new rooms.
 ",
     cites: &["service-rating"],
-    check,
+    check: Check::Plan(check),
     remedies: None,
 };
 

@@ -4,7 +4,7 @@ use plan::detail::Value;
 use plan::detail::electrical::PROTECTION_IN_REACH;
 
 use crate::rules::stated::{Demand, fitting, is_new, judge, state_all};
-use crate::{Finding, Group, Quantity, Rule, Sheet};
+use crate::{Check, Finding, Group, Quantity, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "shock-protection-reach",
@@ -33,7 +33,7 @@ Remedies
 A protecting breaker, or the device at the first receptacle of the run.
 ",
     cites: &["shock-protection-reach"],
-    check,
+    check: Check::Kinds(PROTECTION_IN_REACH.kinds(), check),
     remedies: Some(|finding, sheet| state_all(finding, sheet, &PROTECTION_IN_REACH, Value::Yes)),
 };
 

@@ -1,11 +1,11 @@
 //! A stair without a light.
 
 use plan::Body;
-use plan::element::ServiceKind;
+use plan::element::{BodyKind, ServiceKind};
 
 use super::devices::{drawn, in_room};
 use crate::rules::rooms::words::{called, capital};
-use crate::{Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
+use crate::{Check, Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "stair-light",
@@ -36,7 +36,7 @@ Remedies
 Add a light over the foot of the flight.
 ",
     cites: &["stair-light"],
-    check,
+    check: Check::Plan(check),
     remedies: None,
 };
 
@@ -46,7 +46,7 @@ fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
     if !drawn(sheet, ServiceKind::Light) {
         return;
     }
-    for element in sheet.plan().elements().iter().filter(|e| e.stands()) {
+    for element in sheet.facts.standing(&[BodyKind::Stair]) {
         let Body::Stair(stair) = &element.body else { continue };
         let middle = stair.placed().centre();
         let lit = [stair.foot, middle]

@@ -7,7 +7,7 @@ use plan::element::ServiceKind;
 
 use super::devices::drawn;
 use crate::rules::stated::{Demand, fitting, is_new, judge, state_all};
-use crate::{Finding, Group, Quantity, Rule, Sheet};
+use crate::{Check, Finding, Group, Quantity, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "stair-switches",
@@ -37,7 +37,7 @@ Remedies
 A pair of three-way switches.
 ",
     cites: &["stair-switches"],
-    check,
+    check: Check::Plan(check),
     remedies: Some(|finding, sheet| {
         state_all(finding, sheet, &STAIR_SWITCHES, Value::Word("at both levels"))
     }),

@@ -5,7 +5,7 @@ use plan::element::{RoomUse, ServiceKind};
 use super::devices::drawn;
 use crate::rules::rooms::uses::habitable;
 use crate::rules::rooms::words::room_elements;
-use crate::{Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
+use crate::{Check, Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "storey-alarm",
@@ -35,7 +35,7 @@ Remedies
 Place and wire the alarms, all sounding together, and show them on the permit drawing.
 ",
     cites: &["storey-alarm"],
-    check,
+    check: Check::Plan(check),
     remedies: None,
 };
 

@@ -3,7 +3,7 @@
 use plan::detail::site::SURGE_DEVICE;
 
 use super::service;
-use crate::{Finding, Group, Rule, Sheet};
+use crate::{Check, Finding, Group, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "surge-device",
@@ -33,7 +33,7 @@ Remedies
 Ask the electrician for a device in or beside the service equipment.
 ",
     cites: &["surge-device"],
-    check,
+    check: Check::Plan(check),
     remedies: None,
 };
 

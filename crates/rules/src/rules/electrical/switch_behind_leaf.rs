@@ -1,13 +1,13 @@
 //! A switch that an open door covers.
 
-use geometry::gap;
+use geometry::{Bounds, gap};
 use measure::Len;
 use plan::element::ServiceKind;
 use space::leaf_reaches;
 
 use super::devices::of_kind;
 use crate::rules::rooms::words::{called, capital};
-use crate::{Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
+use crate::{Check, Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "switch-behind-leaf",
@@ -36,7 +36,7 @@ Remedies
 Move the switch to the latch side, or turn the door.
 ",
     cites: &["switch-behind-leaf"],
-    check,
+    check: Check::Plan(check),
     remedies: None,
 };
 
@@ -46,7 +46,8 @@ fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
     let limit = sheet.book.len("switch-behind-leaf");
     for (element, switch) in of_kind(sheet, ServiceKind::Switch) {
         let place = switch.placed().corners();
-        for door in &sheet.facts.openings {
+        let reach = Bounds::of(place).grow(limit.value.max(Len::ZERO));
+        for door in sheet.facts.openings_near(reach) {
             let Some(leaf) = door.leaves.first() else { continue };
             let distance = gap(&place, &[leaf.hinge, leaf.open]).len;
             let latch = gap(&place, &[leaf.shut]).len;

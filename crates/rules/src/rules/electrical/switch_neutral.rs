@@ -4,7 +4,7 @@ use plan::detail::Value;
 use plan::detail::electrical::NEUTRAL;
 
 use crate::rules::stated::{Demand, fitting, is_new, judge, state_all};
-use crate::{Finding, Group, Quantity, Rule, Sheet};
+use crate::{Check, Finding, Group, Quantity, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "switch-neutral",
@@ -33,7 +33,7 @@ Remedies
 Feed the box with a cable that carries a neutral.
 ",
     cites: &["switch-neutral"],
-    check,
+    check: Check::Kinds(NEUTRAL.kinds(), check),
     remedies: Some(|finding, sheet| state_all(finding, sheet, &NEUTRAL, Value::Yes)),
 };
 

@@ -4,7 +4,7 @@ use plan::detail::Value;
 use plan::detail::electrical::TAMPER_RESISTANT;
 
 use crate::rules::stated::{Demand, fitting, is_new, judge, state_all};
-use crate::{Finding, Group, Quantity, Rule, Sheet};
+use crate::{Check, Finding, Group, Quantity, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "tamper-resistant",
@@ -33,7 +33,7 @@ Remedies
 Receptacles marked TR.
 ",
     cites: &["tamper-resistant"],
-    check,
+    check: Check::Kinds(TAMPER_RESISTANT.kinds(), check),
     remedies: Some(|finding, sheet| state_all(finding, sheet, &TAMPER_RESISTANT, Value::Yes)),
 };
 

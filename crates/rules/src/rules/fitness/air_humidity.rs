@@ -3,7 +3,7 @@
 use plan::detail::site::AIR_HUMIDITY;
 
 use super::{advice, is_finished};
-use crate::{Finding, Group, Rule, Sheet};
+use crate::{Check, Finding, Group, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "air-humidity",
@@ -33,7 +33,7 @@ Dry the source first; then a dehumidifier, with a drain. Since 2019 its label is
 reads about two thirds of what it did before.
 ",
     cites: &["air-humidity"],
-    check,
+    check: Check::Plan(check),
     remedies: None,
 };
 

@@ -3,7 +3,7 @@
 use plan::detail::site::DAMP;
 
 use super::{advice, is_finished};
-use crate::{Finding, Group, Rule, Sheet};
+use crate::{Check, Finding, Group, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "damp-basement",
@@ -33,7 +33,7 @@ Gutters and slope outside first, then drains and a sump; seal cracks; dry the ai
 slab and wall for 16 hours: drops or dark concrete below it say that water comes through.
 ",
     cites: &["damp-basement"],
-    check,
+    check: Check::Plan(check),
     remedies: None,
 };
 

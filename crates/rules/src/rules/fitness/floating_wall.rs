@@ -7,7 +7,7 @@ use plan::element::{Layer, Material};
 use plan::{Body, Element};
 
 use crate::rules::stated::{Demand, fitting, is_new, judge, state_all};
-use crate::{Finding, Group, Quantity, Rule, Sheet};
+use crate::{Check, Finding, Group, Quantity, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "floating-wall",
@@ -37,7 +37,7 @@ Remedies
 A floating plate below the studs, held by long spikes; ask the department how large the gap must be.
 ",
     cites: &["floating-wall"],
-    check,
+    check: Check::Kinds(FLOATING_GAP.kinds(), check),
     remedies: Some(|finding, sheet| {
         let gap = sheet.book.length("floating-wall");
         state_all(finding, sheet, &FLOATING_GAP, Value::Length(gap))

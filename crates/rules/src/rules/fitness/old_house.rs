@@ -4,7 +4,7 @@ use plan::detail::site::YEAR_BUILT;
 use plan::{House, State};
 
 use super::{advice, is_finished};
-use crate::{Finding, Group, Rule, Sheet};
+use crate::{Check, Finding, Group, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "old-house",
@@ -34,7 +34,7 @@ Remedies
 Accredited people test and remove it.
 ",
     cites: &["old-house"],
-    check,
+    check: Check::Plan(check),
     remedies: None,
 };
 
@@ -62,7 +62,7 @@ fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
 
 /// Whether anything is torn out.
 fn removes(sheet: &Sheet<'_>) -> bool {
-    sheet.plan().elements().iter().any(|e| e.state == State::Removed)
+    sheet.facts.anything_removed()
 }
 
 #[cfg(test)]

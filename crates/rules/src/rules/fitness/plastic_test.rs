@@ -3,7 +3,7 @@
 use plan::detail::site::PLASTIC_TEST;
 
 use super::{advice, is_finished};
-use crate::{Finding, Group, Rule, Sheet};
+use crate::{Check, Finding, Group, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "plastic-test",
@@ -33,7 +33,7 @@ Wet on the concrete side: cure drains and slope outside, seal cracks. Wet on the
 the concrete.
 ",
     cites: &["plastic-test"],
-    check,
+    check: Check::Plan(check),
     remedies: None,
 };
 

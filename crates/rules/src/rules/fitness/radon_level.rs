@@ -3,7 +3,7 @@
 use plan::detail::site::RADON;
 
 use super::{advice, is_finished};
-use crate::{Finding, Group, Rule, Sheet};
+use crate::{Check, Finding, Group, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "radon-level",
@@ -34,7 +34,7 @@ A system below the slab by a certified contractor; leave a chase of 4 in and a p
 alone doesn't suffice.
 ",
     cites: &["radon-act", "radon-consider"],
-    check,
+    check: Check::Plan(check),
     remedies: None,
 };
 

@@ -3,7 +3,7 @@
 use plan::detail::site::{SLAB_HUMIDITY, SLAB_VAPOUR};
 
 use super::{advice, is_finished};
-use crate::{Finding, Group, Rule, Sheet};
+use crate::{Check, Finding, Group, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "slab-moisture",
@@ -35,7 +35,7 @@ Remedies
 A membrane or a floor whose maker allows more; cure the drains and the slope outside first.
 ",
     cites: &["slab-humidity", "slab-vapour"],
-    check,
+    check: Check::Plan(check),
     remedies: None,
 };
 

@@ -3,7 +3,7 @@
 use plan::detail::wall::CRACKS;
 
 use crate::rules::stated::{Demand, fitting, judge};
-use crate::{Finding, Group, Quantity, Rule, Sheet};
+use crate::{Check, Finding, Group, Quantity, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "wall-cracks",
@@ -33,7 +33,7 @@ Remedies
 An engineer for the structure; injection of polyurethane for a leak, of epoxy for a dry crack.
 ",
     cites: &["wall-cracks"],
-    check,
+    check: Check::Kinds(CRACKS.kinds(), check),
     remedies: None,
 };
 

@@ -2,7 +2,8 @@
 
 use super::limits::{LET_BE, ceiling_limit};
 use crate::rules::rooms::words::{capital, room_called, room_elements};
-use crate::{Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
+use crate::{Check, Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
+use space::Room;
 
 pub(crate) const RULE: Rule = Rule {
     slug: "ceiling-height",
@@ -44,36 +45,34 @@ A thinner ceiling or floor build-up: board on the joists instead of lay-in tiles
         "ceiling-existing-hall",
         "ceiling-existing-wet",
     ],
-    check,
+    check: Check::Rooms(check),
     remedies: None,
 };
 
 const WHY: &str =
     "Measured from finished floor to finished ceiling, the room is lower than its use allows.";
 
-fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
-    for room in &sheet.facts.rooms {
-        let Some(height) = ceiling_limit(sheet, room.room_use) else { continue };
-        if room.highest >= height.limit.value {
-            continue;
-        }
-        let title = format!("The ceiling of {} is too low", room_called(room));
-        let finding = Finding::new(
-            Severity::Correction,
-            height.limit.citation,
-            RULE.slug,
-            room_elements(room),
-            Phrase::text(capital(&title)),
-            WHY,
-        )
-        .figures(Quantity::Len(room.highest), Quantity::Len(height.limit.value))
-        .at(Place::Area(room.shape.outer.clone()));
-        out.push(if height.gravest > Severity::Correction {
-            finding.assuming(LET_BE)
-        } else {
-            finding
-        });
+fn check(sheet: &Sheet<'_>, room: &Room, out: &mut Vec<Finding>) {
+    let Some(height) = ceiling_limit(sheet, room.room_use) else { return };
+    if room.highest >= height.limit.value {
+        return;
     }
+    let title = format!("The ceiling of {} is too low", room_called(room));
+    let finding = Finding::new(
+        Severity::Correction,
+        height.limit.citation,
+        RULE.slug,
+        room_elements(room),
+        Phrase::text(capital(&title)),
+        WHY,
+    )
+    .figures(Quantity::Len(room.highest), Quantity::Len(height.limit.value))
+    .at(Place::Area(room.shape.outer.clone()));
+    out.push(if height.gravest > Severity::Correction {
+        finding.assuming(LET_BE)
+    } else {
+        finding
+    });
 }
 
 #[cfg(test)]

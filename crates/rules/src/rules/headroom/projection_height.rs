@@ -8,7 +8,7 @@ use space::{OverheadFacts, Room};
 
 use super::limits::{LET_BE, projection_limit};
 use crate::rules::rooms::words::{called, capital, room_called, room_elements};
-use crate::{Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
+use crate::{Check, Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "projection-height",
@@ -42,42 +42,40 @@ Remedies
 Move the duct or pipe over a room that isn't lived in, or into the joists. A beam carries the house: ask an engineer.
 ",
     cites: &["projection", "projection-existing", "projection-other"],
-    check,
+    check: Check::Rooms(check),
     remedies: None,
 };
 
 const WHY: &str = "Whoever walks under it may strike their head; the code lets things hang below the ceiling, but not this low.";
 
-fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
-    for room in &sheet.facts.rooms {
-        let Some(height) = projection_limit(sheet, room.room_use) else { continue };
-        let limit = height.limit.value;
-        if room.lowest >= limit {
-            continue;
-        }
-        let low = hanging_below(sheet, room, limit);
-        let Some(lowest) = low.iter().min_by_key(|o| (o.clear, o.id)) else { continue };
-        let mut elements = room_elements(room);
-        elements.extend(low.iter().map(|o| o.id));
-        let name = capital(&called(sheet, lowest.id));
-        let mut finding = Finding::new(
-            Severity::Correction,
-            height.limit.citation,
-            RULE.slug,
-            elements,
-            Phrase::text(format!("{name} hangs too low in {}", room_called(room))),
-            WHY,
-        )
-        .figures(Quantity::Len(lowest.clear), Quantity::Len(limit));
-        for piece in floor_under(room, &low) {
-            finding = finding.at(Place::Area(piece.outer));
-        }
-        out.push(if height.gravest > Severity::Correction {
-            finding.assuming(LET_BE)
-        } else {
-            finding
-        });
+fn check(sheet: &Sheet<'_>, room: &Room, out: &mut Vec<Finding>) {
+    let Some(height) = projection_limit(sheet, room.room_use) else { return };
+    let limit = height.limit.value;
+    if room.lowest >= limit {
+        return;
     }
+    let low = hanging_below(sheet, room, limit);
+    let Some(lowest) = low.iter().min_by_key(|o| (o.clear, o.id)) else { return };
+    let mut elements = room_elements(room);
+    elements.extend(low.iter().map(|o| o.id));
+    let name = capital(&called(sheet, lowest.id));
+    let mut finding = Finding::new(
+        Severity::Correction,
+        height.limit.citation,
+        RULE.slug,
+        elements,
+        Phrase::text(format!("{name} hangs too low in {}", room_called(room))),
+        WHY,
+    )
+    .figures(Quantity::Len(lowest.clear), Quantity::Len(limit));
+    for piece in floor_under(room, &low) {
+        finding = finding.at(Place::Area(piece.outer));
+    }
+    out.push(if height.gravest > Severity::Correction {
+        finding.assuming(LET_BE)
+    } else {
+        finding
+    });
 }
 
 /// What hangs lower than a height over a room's floor.

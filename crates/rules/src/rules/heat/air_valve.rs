@@ -1,10 +1,10 @@
 //! An air admittance valve.
 
 use plan::detail::plumbing::{AIR_VALVE_ABOVE, AIR_VALVE_BREATHES, AIR_VALVE_VENTS};
-use plan::element::ServiceKind;
+use plan::element::{BodyKind, ServiceKind};
 
 use super::told::{self, Demand, Good};
-use crate::{Finding, Group, Rule, Sheet};
+use crate::{Check, Finding, Group, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "air-valve",
@@ -35,7 +35,7 @@ Remedies
 A louvred cover at the right height.
 ",
     cites: &["air-valve-above", "air-valve-stack", "air-valve-breathes", "air-valve-pit"],
-    check,
+    check: Check::Kinds(&[BodyKind::Service], check),
     remedies: Some(|finding, sheet| told::remedies(finding, sheet, DEMANDS)),
 };
 

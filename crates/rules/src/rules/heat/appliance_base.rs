@@ -1,9 +1,10 @@
 //! Gypsum board under an appliance.
 
 use plan::detail::heat::BASE;
+use plan::element::BodyKind;
 
 use super::told::{self, Demand, Good};
-use crate::{Finding, Group, Rule, Sheet};
+use crate::{Check, Finding, Group, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "appliance-base",
@@ -32,7 +33,7 @@ Remedies
 A base of masonry or metal.
 ",
     cites: &["appliance-base"],
-    check,
+    check: Check::Kinds(&[BodyKind::Service], check),
     remedies: Some(|finding, sheet| told::remedies(finding, sheet, DEMANDS)),
 };
 

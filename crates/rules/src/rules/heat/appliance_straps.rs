@@ -2,10 +2,10 @@
 
 use plan::detail::heat::STRAPPED;
 use plan::detail::site::SEISMIC_CATEGORY;
-use plan::element::ServiceKind;
+use plan::element::{BodyKind, ServiceKind};
 
 use super::told::{self, Demand, Good};
-use crate::{Finding, Group, Rule, Sheet};
+use crate::{Check, Finding, Group, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "appliance-straps",
@@ -35,7 +35,7 @@ Remedies
 Two straps to the framing or the concrete, as the maker shows.
 ",
     cites: &["appliance-straps"],
-    check,
+    check: Check::Kinds(&[BodyKind::Service], check),
     remedies: Some(|finding, sheet| told::remedies(finding, sheet, DEMANDS)),
 };
 

@@ -5,7 +5,7 @@ use plan::element::{RoomUse, ServiceKind};
 
 use super::house;
 use super::told::of_kind;
-use crate::{Finding, Group, Rule, Sheet};
+use crate::{Check, Finding, Group, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "backwater-valve",
@@ -35,7 +35,7 @@ Remedies
 Draw the valve where it is, or have a plumber set one where it can be reached.
 ",
     cites: &["backwater-valve"],
-    check,
+    check: Check::Plan(check),
     remedies: None,
 };
 

@@ -8,7 +8,7 @@ use plan::element::ServiceKind;
 use super::told::of_kind;
 use crate::rules::rooms::words::{called, capital};
 use crate::rules::stated::place;
-use crate::{Finding, Group, Phrase, Quantity, Rule, Severity, Sheet};
+use crate::{Check, Finding, Group, Phrase, Quantity, Rule, Severity, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "bath-fan-duct",
@@ -38,7 +38,7 @@ Remedies
 A shorter way out, a larger or a smooth duct.
 ",
     cites: &["bath-fan-duct", "bath-fan-duct-4-smooth-50", "bath-fan-duct-4-smooth-80", "bath-fan-duct-4-smooth-100", "bath-fan-duct-4-flexible-50", "bath-fan-duct-4-flexible-80", "bath-fan-duct-5-flexible-80", "bath-fan-duct-5-flexible-100", "bath-fan-duct-5-flexible-125", "bath-fan-duct-5-flexible-150", "bath-fan-duct-6-flexible-100", "bath-fan-duct-6-flexible-125", "bath-fan-duct-6-flexible-150", "bath-fan-duct-6-flexible-200"],
-    check,
+    check: Check::Plan(check),
     remedies: None,
 };
 

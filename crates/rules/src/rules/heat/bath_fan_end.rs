@@ -1,10 +1,10 @@
 //! Where a bath fan blows.
 
 use plan::detail::heat::FAN_END;
-use plan::element::ServiceKind;
+use plan::element::{BodyKind, ServiceKind};
 
 use super::told::{self, Demand, Good};
-use crate::{Finding, Group, Rule, Sheet};
+use crate::{Check, Finding, Group, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "bath-fan-end",
@@ -33,7 +33,7 @@ Remedies
 A duct to the outdoors, through the rim.
 ",
     cites: &["bath-fan-end"],
-    check,
+    check: Check::Kinds(&[BodyKind::Service], check),
     remedies: Some(|finding, sheet| told::remedies(finding, sheet, DEMANDS)),
 };
 

@@ -1,11 +1,11 @@
 //! Appliances that burn with the air of a room, by the floor that they share.
 
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, BTreeSet};
 
 use plan::detail::heat::{FUEL, INPUT, VENT};
 use plan::element::ServiceKind;
 use plan::{Element, ElementId};
-use space::{Room, RoomIndex};
+use space::{Facts, Room, RoomIndex};
 
 use crate::Sheet;
 use crate::answer::Answer;
@@ -55,7 +55,6 @@ impl Burners<'_> {
 pub(super) fn burners<'a>(sheet: &Sheet<'a>) -> Vec<Burners<'a>> {
     let burns = |k| matches!(k, ServiceKind::Furnace | ServiceKind::WaterHeater);
     let mut groups: BTreeMap<RoomIndex, Burners<'a>> = BTreeMap::new();
-    let mut joined: Option<Vec<RoomIndex>> = None;
     for (element, _) in sheet.services().filter(|(_, s)| burns(s.kind)) {
         let ask = |detail| sheet.ask(element, detail);
         let burner = Burner { element, fuel: ask(&FUEL), vent: ask(&VENT), input: ask(&INPUT) };
@@ -63,10 +62,10 @@ pub(super) fn burners<'a>(sheet: &Sheet<'a>) -> Vec<Burners<'a>> {
             continue;
         }
         let Some(room) = room_of(sheet, element) else { continue };
-        let joined = joined.get_or_insert_with(|| joined_rooms(sheet));
-        let root = joined[room.0];
-        let group = groups.entry(root).or_insert_with(|| Burners {
-            rooms: sheet.facts.rooms.iter().filter(|r| joined[r.index.0] == root).collect(),
+        let joined = joined_rooms(sheet.facts, room);
+        let Some(first) = joined.first().copied() else { continue };
+        let group = groups.entry(first).or_insert_with(|| Burners {
+            rooms: joined.iter().map(|r| sheet.facts.room(*r)).collect(),
             appliances: Vec::new(),
         });
         group.appliances.push(burner);
@@ -81,17 +80,12 @@ fn room_of(sheet: &Sheet<'_>, element: &Element) -> Option<RoomIndex> {
     }
 }
 
-/// For each room the first of those that it stands open to: through openings without a leaf.
-fn joined_rooms(sheet: &Sheet<'_>) -> Vec<RoomIndex> {
-    let facts = sheet.facts;
-    let mut root: Vec<RoomIndex> = facts.rooms.iter().map(|r| r.index).collect();
-    for opening in &facts.openings {
-        let (Some(a), Some(b)) = (opening.left, opening.right) else { continue };
-        if facts.is_cased(opening.id) {
-            let (a, b) = (root[a.0], root[b.0]);
-            let (low, high) = (a.min(b), a.max(b));
-            root.iter_mut().filter(|r| **r == high).for_each(|r| *r = low);
-        }
+/// A room and those that it stands open to, also through others: through openings without a leaf.
+fn joined_rooms(facts: &Facts, room: RoomIndex) -> BTreeSet<RoomIndex> {
+    let (mut joined, mut next) = (BTreeSet::from([room]), vec![room]);
+    while let Some(room) = next.pop() {
+        let open = facts.open_to(room).into_iter().map(|r| r.index);
+        next.extend(open.filter(|r| joined.insert(*r)));
     }
-    root
+    joined
 }

@@ -7,7 +7,7 @@ use super::told::of_kind;
 use crate::rules::access::judge::unless_existing;
 use crate::rules::rooms::words::{called, capital};
 use crate::rules::stated::place;
-use crate::{Finding, Group, Phrase, Quantity, Rule, Severity, Sheet};
+use crate::{Check, Finding, Group, Phrase, Quantity, Rule, Severity, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "cleanout-size",
@@ -36,7 +36,7 @@ Remedies
 A larger plug.
 ",
     cites: &["cleanout-size"],
-    check,
+    check: Check::Plan(check),
     remedies: None,
 };
 

@@ -1,10 +1,10 @@
 //! The distance between cleanouts.
 
 use plan::detail::plumbing::NEXT_CLEANOUT;
-use plan::element::ServiceKind;
+use plan::element::{BodyKind, ServiceKind};
 
 use super::told::{self, Demand, Good};
-use crate::{Finding, Group, Rule, Sheet};
+use crate::{Check, Finding, Group, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "cleanout-spacing",
@@ -33,7 +33,7 @@ Remedies
 One more cleanout.
 ",
     cites: &["cleanout-spacing"],
-    check,
+    check: Check::Kinds(&[BodyKind::Service], check),
     remedies: Some(|finding, sheet| told::remedies(finding, sheet, DEMANDS)),
 };
 

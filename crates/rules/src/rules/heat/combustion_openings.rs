@@ -8,7 +8,7 @@ use plan::detail::heat::{
 use super::burners::{Burners, burners};
 use crate::answer::Answer;
 use crate::rules::rooms::words::{capital, room_called};
-use crate::{Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
+use crate::{Check, Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "combustion-openings",
@@ -58,7 +58,7 @@ Larger or further louvres; ducts from outdoors; a direct-vent appliance. License
         "combustion-placed",
         "combustion-intake",
     ],
-    check,
+    check: Check::Plan(check),
     remedies: None,
 };
 

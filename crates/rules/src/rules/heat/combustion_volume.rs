@@ -6,7 +6,7 @@ use plan::detail::heat::{AIR_CHANGE, AIR_FROM};
 use super::burners::{Burners, burners};
 use crate::answer::state;
 use crate::rules::rooms::words::{capital, room_called};
-use crate::{Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
+use crate::{Check, Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "combustion-volume",
@@ -47,7 +47,7 @@ Licensed work.
         "combustion-known-most",
         "combustion-air-change",
     ],
-    check,
+    check: Check::Plan(check),
     remedies: Some(|finding, sheet| {
         let tags = finding.elements.iter().copied().filter(|id| {
             let body = sheet.plan().get(*id).map(|e| &e.body);

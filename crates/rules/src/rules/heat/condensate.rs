@@ -1,10 +1,10 @@
 //! Where condensate goes.
 
 use plan::detail::heat::CONDENSATE;
-use plan::element::ServiceKind;
+use plan::element::{BodyKind, ServiceKind};
 
 use super::told::{self, Demand, Good};
-use crate::{Finding, Group, Rule, Sheet};
+use crate::{Check, Finding, Group, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "condensate",
@@ -35,7 +35,7 @@ Remedies
 A drain, or a pump with a hose to a receptor.
 ",
     cites: &["condensate"],
-    check,
+    check: Check::Kinds(&[BodyKind::Service], check),
     remedies: Some(|finding, sheet| told::remedies(finding, sheet, DEMANDS)),
 };
 

@@ -3,7 +3,7 @@
 use plan::detail::heat::CONDENSATE_CLEANED;
 
 use crate::rules::stated::{Demand, fitting, is_new, judge};
-use crate::{Finding, Group, Quantity, Rule, Sheet};
+use crate::{Check, Finding, Group, Quantity, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "condensate-cleaned",
@@ -32,7 +32,7 @@ Remedies
 A tee with a cap, or a union, at the unit.
 ",
     cites: &["condensate-cleaned"],
-    check,
+    check: Check::Plan(check),
     remedies: None,
 };
 

@@ -1,10 +1,10 @@
 //! A condensate pump without a switch.
 
 use plan::detail::heat::CONDENSATE;
-use plan::element::ServiceKind;
+use plan::element::{BodyKind, ServiceKind};
 
 use super::told::{self, Demand, Good};
-use crate::{Finding, Group, Rule, Sheet};
+use crate::{Check, Finding, Group, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "condensate-pump",
@@ -33,7 +33,7 @@ Remedies
 Wire the pump's safety switch to the unit.
 ",
     cites: &["condensate-pump"],
-    check,
+    check: Check::Kinds(&[BodyKind::Service], check),
     remedies: Some(|finding, sheet| told::remedies(finding, sheet, DEMANDS)),
 };
 

@@ -1,10 +1,10 @@
 //! What a dryer's duct is made of.
 
 use plan::detail::heat::{DRYER_FLEXIBLE, DRYER_FLEXIBLE_HIDDEN, DRYER_SCREWS};
-use plan::element::ServiceKind;
+use plan::element::{BodyKind, ServiceKind};
 
 use super::told::{self, Demand, Good};
-use crate::{Finding, Group, Rule, Sheet};
+use crate::{Check, Finding, Group, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "dryer-duct-build",
@@ -34,7 +34,7 @@ Remedies
 Rigid metal duct with taped joints.
 ",
     cites: &["dryer-flexible", "dryer-flexible-hidden", "dryer-screws"],
-    check,
+    check: Check::Kinds(&[BodyKind::Service], check),
     remedies: Some(|finding, sheet| told::remedies(finding, sheet, DEMANDS)),
 };
 

@@ -1,10 +1,10 @@
 //! The end of a dryer's duct.
 
 use plan::detail::heat::{DRYER_END, DRYER_SCREEN};
-use plan::element::ServiceKind;
+use plan::element::{BodyKind, ServiceKind};
 
 use super::told::{self, Demand, Good};
-use crate::{Finding, Group, Rule, Sheet};
+use crate::{Check, Finding, Group, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "dryer-end",
@@ -33,7 +33,7 @@ Remedies
 A duct to the outdoors.
 ",
     cites: &["dryer-end", "dryer-screen"],
-    check,
+    check: Check::Kinds(&[BodyKind::Service], check),
     remedies: Some(|finding, sheet| told::remedies(finding, sheet, DEMANDS)),
 };
 

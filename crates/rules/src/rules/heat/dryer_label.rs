@@ -8,7 +8,7 @@ use super::dryer_length::taken_by_elbows;
 use super::told::of_kind;
 use crate::rules::rooms::words::{called, capital};
 use crate::rules::stated::{place, state_all};
-use crate::{Finding, Group, Phrase, Quantity, Rule, Severity, Sheet};
+use crate::{Check, Finding, Group, Phrase, Quantity, Rule, Severity, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "dryer-label",
@@ -37,7 +37,7 @@ Remedies
 A label on the wall behind the dryer.
 ",
     cites: &["dryer-label", "dryer-length"],
-    check,
+    check: Check::Plan(check),
     remedies: Some(|finding, sheet| state_all(finding, sheet, &DRYER_LABEL, Value::Yes)),
 };
 

@@ -9,7 +9,7 @@ use plan::element::ServiceKind;
 
 use super::told::of_kind;
 use crate::rules::rooms::words::{called, capital};
-use crate::{Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
+use crate::{Check, Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "dryer-length",
@@ -51,7 +51,7 @@ A shorter way out, fewer or smoother elbows, a dryer whose maker allows more.
         "dryer-elbow-smooth-10",
         "dryer-elbow-half-smooth-10",
     ],
-    check,
+    check: Check::Plan(check),
     remedies: None,
 };
 

@@ -3,7 +3,8 @@
 use plan::detail::overhead::DUCT_MADE_OF;
 
 use super::told::{self, Demand, Good};
-use crate::{Finding, Group, Rule, Sheet};
+use crate::rules::stated::fitting;
+use crate::{Check, Finding, Group, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "duct-cavity",
@@ -32,7 +33,7 @@ Remedies
 A metal duct in the cavity.
 ",
     cites: &["duct-cavity"],
-    check,
+    check: Check::Kinds(DUCT_MADE_OF.kinds(), check),
     remedies: Some(|finding, sheet| told::remedies(finding, sheet, DEMANDS)),
 };
 
@@ -50,12 +51,7 @@ const DEMANDS: &[Demand] = &[Demand {
 
 fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
     for demand in DEMANDS {
-        told::check(
-            sheet,
-            out,
-            demand,
-            sheet.plan().elements().iter().filter(|e| e.stands() && DUCT_MADE_OF.fits(&e.body)),
-        );
+        told::check(sheet, out, demand, fitting(sheet, &DUCT_MADE_OF));
     }
 }
 

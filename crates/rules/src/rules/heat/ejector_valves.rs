@@ -1,10 +1,10 @@
 //! The valves of an ejector.
 
 use plan::detail::plumbing::EJECTOR_VALVES;
-use plan::element::ServiceKind;
+use plan::element::{BodyKind, ServiceKind};
 
 use super::told::{self, Demand, Good};
-use crate::{Finding, Group, Rule, Sheet};
+use crate::{Check, Finding, Group, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "ejector-valves",
@@ -33,7 +33,7 @@ Remedies
 Both valves, with unions.
 ",
     cites: &["ejector-valves"],
-    check,
+    check: Check::Kinds(&[BodyKind::Service], check),
     remedies: Some(|finding, sheet| told::remedies(finding, sheet, DEMANDS)),
 };
 

@@ -1,10 +1,10 @@
 //! The vent of an ejector pit.
 
 use plan::detail::plumbing::PIT_VENT;
-use plan::element::ServiceKind;
+use plan::element::{BodyKind, ServiceKind};
 
 use super::told::{self, Demand, Good};
-use crate::{Finding, Group, Rule, Sheet};
+use crate::{Check, Finding, Group, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "ejector-vent",
@@ -33,7 +33,7 @@ Remedies
 A vent of its own, or into the dry part of another.
 ",
     cites: &["ejector-vent"],
-    check,
+    check: Check::Kinds(&[BodyKind::Service], check),
     remedies: Some(|finding, sheet| told::remedies(finding, sheet, DEMANDS)),
 };
 

@@ -4,7 +4,7 @@ use plan::detail::heat::{MAKEUP_AIR, STRONGEST_FAN};
 
 use super::burners::burners;
 use super::house;
-use crate::{Finding, Group, Rule, Sheet};
+use crate::{Check, Finding, Group, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "exhaust-makeup",
@@ -35,7 +35,7 @@ Remedies
 An opening with a damper that opens with the fan; a weaker fan. Licensed work.
 ",
     cites: &["exhaust-makeup"],
-    check,
+    check: Check::Plan(check),
     remedies: None,
 };
 

@@ -4,7 +4,7 @@ use plan::detail::plumbing::EXPANSION;
 use plan::element::ServiceKind;
 
 use super::told::{self, Demand, Good};
-use crate::{Finding, Group, Rule, Sheet};
+use crate::{Check, Finding, Group, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "expansion-control",
@@ -33,7 +33,7 @@ Remedies
 An expansion tank, which must stay reachable.
 ",
     cites: &["expansion-control"],
-    check,
+    check: Check::Plan(check),
     remedies: Some(|finding, sheet| told::remedies(finding, sheet, DEMANDS)),
 };
 

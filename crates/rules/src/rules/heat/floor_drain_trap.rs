@@ -1,10 +1,10 @@
 //! The trap of a floor drain.
 
 use plan::detail::plumbing::{DRAIN_OUTLET, TRAP_SEAL};
-use plan::element::ServiceKind;
+use plan::element::{BodyKind, ServiceKind};
 
 use super::told::{self, Demand, Good};
-use crate::{Finding, Group, Rule, Sheet};
+use crate::{Check, Finding, Group, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "floor-drain-trap",
@@ -33,7 +33,7 @@ Remedies
 A barrier that is pushed into the drain is the least work.
 ",
     cites: &["floor-drain-seal", "floor-drain-outlet"],
-    check,
+    check: Check::Kinds(&[BodyKind::Service], check),
     remedies: Some(|finding, sheet| told::remedies(finding, sheet, DEMANDS)),
 };
 

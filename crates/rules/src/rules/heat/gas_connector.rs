@@ -1,9 +1,10 @@
 //! The flexible connector of a gas appliance.
 
 use plan::detail::heat::{CONNECTOR, CONNECTOR_HIDDEN};
+use plan::element::BodyKind;
 
 use super::told::{self, Demand, Good};
-use crate::{Finding, Group, Rule, Sheet};
+use crate::{Check, Finding, Group, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "gas-connector",
@@ -33,7 +34,7 @@ Remedies
 Rigid pipe to within reach of the appliance: work of a licensed fitter.
 ",
     cites: &["gas-connector", "gas-connector-hidden"],
-    check,
+    check: Check::Kinds(&[BodyKind::Service], check),
     remedies: Some(|finding, sheet| told::remedies(finding, sheet, DEMANDS)),
 };
 

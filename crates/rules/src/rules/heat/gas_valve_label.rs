@@ -2,10 +2,10 @@
 
 use plan::detail::heat::GAS_VALVE_AT;
 use plan::detail::heat::GAS_VALVE_LABEL;
-use plan::element::ServiceKind;
+use plan::element::{BodyKind, ServiceKind};
 
 use super::told::{self, Demand, Good};
-use crate::{Finding, Group, Rule, Sheet};
+use crate::{Check, Finding, Group, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "gas-valve-label",
@@ -35,7 +35,7 @@ Remedies
 A lasting tag.
 ",
     cites: &["gas-valve-label"],
-    check,
+    check: Check::Kinds(&[BodyKind::Service], check),
     remedies: Some(|finding, sheet| told::remedies(finding, sheet, DEMANDS)),
 };
 

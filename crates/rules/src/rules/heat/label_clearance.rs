@@ -10,7 +10,7 @@ use super::told::appliances;
 use crate::answer::Answer;
 use crate::rules::access::judge::unless_existing;
 use crate::rules::rooms::words::called;
-use crate::{Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
+use crate::{Check, Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "label-clearance",
@@ -41,7 +41,7 @@ Remedies
 Move the wall or the appliance by what is missing.
 ",
     cites: &["label-clearance"],
-    check,
+    check: Check::Plan(check),
     remedies: None,
 };
 

@@ -1,10 +1,10 @@
 //! The main water valve.
 
 use plan::detail::plumbing::MAIN_DRAINS;
-use plan::element::ServiceKind;
+use plan::element::{BodyKind, ServiceKind};
 
 use super::told::{self, Demand, Good};
-use crate::{Finding, Group, Rule, Sheet};
+use crate::{Check, Finding, Group, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "main-valve",
@@ -33,7 +33,7 @@ Remedies
 A ball valve with a drain.
 ",
     cites: &["main-valve-drains"],
-    check,
+    check: Check::Kinds(&[BodyKind::Service], check),
     remedies: Some(|finding, sheet| told::remedies(finding, sheet, DEMANDS)),
 };
 

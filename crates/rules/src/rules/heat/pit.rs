@@ -2,12 +2,12 @@
 
 use plan::Body;
 use plan::detail::plumbing::{PIT_DEPTH, SEALED_LID};
-use plan::element::ServiceKind;
+use plan::element::{BodyKind, ServiceKind};
 
 use super::told::{self, Demand, Good, of_kind};
 use crate::rules::rooms::words::{called, capital};
 use crate::rules::stated::is_new;
-use crate::{Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
+use crate::{Check, Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "pit",
@@ -37,7 +37,7 @@ Remedies
 A larger basin; a lid with a gasket and screws.
 ",
     cites: &["pit-width", "pit-depth", "pit-lid"],
-    check,
+    check: Check::Kinds(&[BodyKind::Service], check),
     remedies: Some(|finding, sheet| told::remedies(finding, sheet, &DEMANDS[1..])),
 };
 

@@ -1,9 +1,10 @@
 //! Propane in a basement.
 
 use plan::detail::heat::FUEL;
+use plan::element::BodyKind;
 
 use super::told::{self, Demand, Good};
-use crate::{Finding, Group, Rule, Sheet};
+use crate::{Check, Finding, Group, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "propane-basement",
@@ -32,7 +33,7 @@ Remedies
 Ask the department and the supplier before you close the room in.
 ",
     cites: &["propane-basement"],
-    check,
+    check: Check::Kinds(&[BodyKind::Service], check),
     remedies: Some(|finding, sheet| told::remedies(finding, sheet, DEMANDS)),
 };
 

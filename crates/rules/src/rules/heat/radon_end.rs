@@ -4,7 +4,7 @@ use plan::detail::heat::{RADON_ABOVE_GROUND, RADON_ABOVE_ROOF, RADON_FROM_OPENIN
 use plan::element::ServiceKind;
 
 use super::told::{self, Demand, Good};
-use crate::{Finding, Group, Rule, Sheet};
+use crate::{Check, Finding, Group, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "radon-end",
@@ -34,7 +34,7 @@ Remedies
 Have a certified contractor carry the pipe on.
 ",
     cites: &["radon-above-roof", "radon-above-ground", "radon-from-opening"],
-    check,
+    check: Check::Plan(check),
     remedies: Some(|finding, sheet| told::remedies(finding, sheet, DEMANDS)),
 };
 

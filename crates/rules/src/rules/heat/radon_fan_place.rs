@@ -1,10 +1,10 @@
 //! The place of a radon fan.
 
 use plan::detail::heat::RADON_FAN;
-use plan::element::ServiceKind;
+use plan::element::{BodyKind, ServiceKind};
 
 use super::told::{self, Demand, Good};
-use crate::{Finding, Group, Rule, Sheet};
+use crate::{Check, Finding, Group, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "radon-fan-place",
@@ -34,7 +34,7 @@ Remedies
 Have a certified contractor move the fan.
 ",
     cites: &["radon-fan-place"],
-    check,
+    check: Check::Kinds(&[BodyKind::Service], check),
     remedies: Some(|finding, sheet| told::remedies(finding, sheet, DEMANDS)),
 };
 

@@ -1,10 +1,10 @@
 //! Size and label of a radon pipe.
 
 use plan::detail::heat::{RADON_DIAMETER, RADON_LABEL};
-use plan::element::ServiceKind;
+use plan::element::{BodyKind, ServiceKind};
 
 use super::told::{self, Demand, Good};
-use crate::{Finding, Group, Rule, Sheet};
+use crate::{Check, Finding, Group, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "radon-pipe-size",
@@ -33,7 +33,7 @@ Remedies
 Label it. Radon systems are for certified contractors.
 ",
     cites: &["radon-pipe-size", "radon-pipe-label"],
-    check,
+    check: Check::Kinds(&[BodyKind::Service], check),
     remedies: Some(|finding, sheet| told::remedies(finding, sheet, DEMANDS)),
 };
 

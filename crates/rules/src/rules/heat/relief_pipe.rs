@@ -1,10 +1,10 @@
 //! The pipe of a temperature and pressure relief valve.
 
 use plan::detail::plumbing::{RELIEF_END, RELIEF_FALLS};
-use plan::element::ServiceKind;
+use plan::element::{BodyKind, ServiceKind};
 
 use super::told::{self, Demand, Good};
-use crate::{Finding, Group, Rule, Sheet};
+use crate::{Check, Finding, Group, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "relief-pipe",
@@ -35,7 +35,7 @@ Remedies
 Lengthen or cut the pipe: a new floor eats the gap. Have a plumber do it.
 ",
     cites: &["relief-pipe-most", "relief-pipe-least", "relief-pipe-falls"],
-    check,
+    check: Check::Kinds(&[BodyKind::Service], check),
     remedies: Some(|finding, sheet| told::remedies(finding, sheet, DEMANDS)),
 };
 

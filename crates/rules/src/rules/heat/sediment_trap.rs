@@ -1,9 +1,10 @@
 //! The sediment trap of a gas appliance.
 
 use plan::detail::heat::SEDIMENT_TRAP;
+use plan::element::BodyKind;
 
 use super::told::{self, Demand, Good};
-use crate::{Finding, Group, Rule, Sheet};
+use crate::{Check, Finding, Group, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "sediment-trap",
@@ -33,7 +34,7 @@ Remedies
 A tee and a nipple: work of a licensed fitter.
 ",
     cites: &["sediment-trap"],
-    check,
+    check: Check::Kinds(&[BodyKind::Service], check),
     remedies: Some(|finding, sheet| told::remedies(finding, sheet, DEMANDS)),
 };
 

@@ -1,10 +1,10 @@
 //! The height of a standpipe.
 
 use plan::detail::plumbing::STANDPIPE_HEIGHT;
-use plan::element::ServiceKind;
+use plan::element::{BodyKind, ServiceKind};
 
 use super::told::{self, Demand, Good};
-use crate::{Finding, Group, Rule, Sheet};
+use crate::{Check, Finding, Group, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "standpipe-height",
@@ -33,7 +33,7 @@ Remedies
 Another length of pipe between trap and top.
 ",
     cites: &["standpipe-least", "standpipe-most"],
-    check,
+    check: Check::Kinds(&[BodyKind::Service], check),
     remedies: Some(|finding, sheet| told::remedies(finding, sheet, DEMANDS)),
 };
 

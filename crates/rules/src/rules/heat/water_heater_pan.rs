@@ -1,10 +1,10 @@
 //! The pan of a water heater.
 
 use plan::detail::plumbing::HEATER_PAN;
-use plan::element::ServiceKind;
+use plan::element::{BodyKind, ServiceKind};
 
 use super::told::{self, Demand, Good};
-use crate::{Finding, Group, Rule, Sheet};
+use crate::{Check, Finding, Group, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "water-heater-pan",
@@ -35,7 +35,7 @@ Remedies
 A pan with a drain to the floor drain.
 ",
     cites: &["water-heater-pan"],
-    check,
+    check: Check::Kinds(&[BodyKind::Service], check),
     remedies: Some(|finding, sheet| told::remedies(finding, sheet, DEMANDS)),
 };
 

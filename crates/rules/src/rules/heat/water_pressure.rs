@@ -5,7 +5,7 @@ use plan::element::ServiceKind;
 
 use super::house;
 use super::told::of_kind;
-use crate::{Finding, Group, Rule, Sheet};
+use crate::{Check, Finding, Group, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "water-pressure",
@@ -34,7 +34,7 @@ Remedies
 Draw the reducer where it is, or have a plumber set one.
 ",
     cites: &["water-pressure"],
-    check,
+    check: Check::Plan(check),
     remedies: None,
 };
 

@@ -4,7 +4,7 @@ use plan::detail::plumbing::WHIRLPOOL;
 
 use super::told::{self, Demand, Good};
 use crate::rules::stated::fitting;
-use crate::{Finding, Group, Rule, Sheet};
+use crate::{Check, Finding, Group, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "whirlpool-panel",
@@ -34,7 +34,7 @@ Remedies
 A larger panel, or one beside the pump.
 ",
     cites: &["whirlpool-panel", "whirlpool-panel-far"],
-    check,
+    check: Check::Kinds(WHIRLPOOL.kinds(), check),
     remedies: Some(|finding, sheet| told::remedies(finding, sheet, &DEMANDS[..1])),
 };
 

@@ -7,7 +7,7 @@ use plan::detail::room::{FLOOR_AT_HEIGHT, FLOOR_OVER_FIVE, SLOPED_CEILING};
 use super::area_limit;
 use super::words::{capital, room_called, room_elements};
 use crate::rules::headroom::ceiling_limit;
-use crate::{Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
+use crate::{Check, Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "ceiling-slope",
@@ -39,7 +39,7 @@ Remedies
 Raise the low side, or leave the lowest part to a closet behind a wall.
 ",
     cites: &["ceiling-slope-share", "ceiling-slope-low"],
-    check,
+    check: Check::Plan(check),
     remedies: None,
 };
 

@@ -4,7 +4,7 @@ use plan::element::RoomUse;
 
 use super::least_dimension;
 use super::words::{capital, room_called, room_elements};
-use crate::{Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
+use crate::{Check, Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "closet-depth",
@@ -33,7 +33,7 @@ Remedies
 Move its front, or use it for shelves and set this aside.
 ",
     cites: &["closet-depth"],
-    check,
+    check: Check::Plan(check),
     remedies: None,
 };
 

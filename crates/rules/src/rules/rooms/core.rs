@@ -78,7 +78,7 @@ fn passes(facts: &Facts, index: RoomIndex, side: Len) -> bool {
 }
 
 fn reaches_doors(facts: &Facts, index: RoomIndex, part: &Shape) -> bool {
-    facts.openings.iter().all(|opening| {
+    facts.openings_of(index).all(|opening| {
         let face = match (opening.left == Some(index), opening.right == Some(index)) {
             (true, _) => opening.face(plan::element::Side::Left),
             (_, true) => opening.face(plan::element::Side::Right),

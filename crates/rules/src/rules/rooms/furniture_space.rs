@@ -2,12 +2,12 @@
 
 use geometry::Placed;
 use measure::Len;
-use plan::Body;
-use plan::element::Furnishing;
+use plan::element::{BodyKind, Furnishing};
+use plan::{Body, Element};
 use space::clear_before;
 
 use super::words::{called, capital};
-use crate::{Finding, Group, Limit, Phrase, Place, Quantity, Rule, Severity, Sheet};
+use crate::{Check, Finding, Group, Limit, Phrase, Place, Quantity, Rule, Severity, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "furniture-space",
@@ -38,40 +38,43 @@ Remedies
 Turn or move the piece, or choose a smaller one.
 ",
     cites: &["desk-space", "dresser-space", "bed-space"],
-    check,
+    check: Check::Things(
+        &[BodyKind::Furnishing],
+        &["desk-space", "dresser-space", "bed-space"],
+        check,
+    ),
     remedies: None,
 };
 
 const WHY: &str =
     "A room that looks large enough on paper has no place to dress or to push a chair back.";
 
-fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
-    for element in sheet.plan().elements().iter().filter(|e| e.stands()) {
-        let Body::Furnishing(piece) = &element.body else { continue };
-        let Some((slug, sides)) = asked(piece) else { continue };
-        let limit: Limit<Len> = sheet.book.len(slug);
-        let floor = sheet.plan().site.floor_build;
-        let heights = (floor + Len::inches(1), floor + Len::inches(60));
-        let clear = |p: Placed| clear_before(sheet.facts, p, p.width, heights, &[element.id]);
-        let roomiest = sides.into_iter().map(|side| (clear(side), side));
-        let Some((clear, side)) = roomiest.max_by_key(|(clear, _)| *clear) else { continue };
-        if clear >= limit.value {
-            continue;
-        }
-        let title = format!("{} has little room", capital(&called(sheet, element.id)));
-        out.push(
-            Finding::new(
-                Severity::Advice,
-                limit.citation,
-                RULE.slug,
-                vec![element.id],
-                Phrase::text(title),
-                WHY,
-            )
-            .figures(Quantity::Len(clear), Quantity::Len(limit.value))
-            .at(Place::Span(side.front(), side.front() + side.facing.step(clear))),
-        );
+fn check(sheet: &Sheet<'_>, element: &Element, out: &mut Vec<Finding>) {
+    let Body::Furnishing(piece) = &element.body else { return };
+    let Some((slug, sides)) = asked(piece) else { return };
+    let limit: Limit<Len> = sheet.book.len(slug);
+    let floor = sheet.plan().site.floor_build;
+    let heights = (floor + Len::inches(1), floor + Len::inches(60));
+    let clear =
+        |p: Placed| clear_before(sheet.facts, (p, p.width), heights, &[element.id], limit.value);
+    let roomiest = sides.into_iter().map(|side| (clear(side), side));
+    let Some((clear, side)) = roomiest.max_by_key(|(clear, _)| *clear) else { return };
+    if clear >= limit.value {
+        return;
     }
+    let title = format!("{} has little room", capital(&called(sheet, element.id)));
+    out.push(
+        Finding::new(
+            Severity::Advice,
+            limit.citation,
+            RULE.slug,
+            vec![element.id],
+            Phrase::text(title),
+            WHY,
+        )
+        .figures(Quantity::Len(clear), Quantity::Len(limit.value))
+        .at(Place::Span(side.front(), side.front() + side.facing.step(clear))),
+    );
 }
 
 /// The limit for a piece of furniture, and the boxes before one of which there must be room.

@@ -2,10 +2,11 @@
 
 use geometry::{Shape, overlay};
 use plan::element::RoomUse;
+use space::Room;
 
 use super::core::{core, least_hall_width};
 use super::words::{capital, room_called, room_elements};
-use crate::{Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
+use crate::{Check, Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "hall-width",
@@ -35,38 +36,39 @@ Remedies
 Move a partition.
 ",
     cites: &["hall-width"],
-    check,
+    check: Check::Rooms(check),
     remedies: None,
 };
 
 const WHY: &str = "The hall is the way out for everyone behind it, and the way in for a stretcher or a water heater.";
 
-fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
-    for room in sheet.facts.rooms.iter().filter(|r| r.room_use == RoomUse::Hall) {
-        let limit = sheet.book.len("hall-width");
-        let measured = least_hall_width(sheet.facts, room.index, limit.value);
-        if measured >= limit.value {
-            continue;
-        }
-        let title = format!("{} is too narrow", capital(&room_called(room)));
-        let mut finding = Finding::new(
-            Severity::Correction,
-            limit.citation,
-            RULE.slug,
-            room_elements(room),
-            Phrase::text(title),
-            WHY,
-        )
-        .figures(Quantity::Len(measured), Quantity::Len(limit.value));
-        let wide = core(sheet.facts, room.index, limit.value);
-        for part in narrow_parts(&room.shape, &wide) {
-            finding = finding.at(Place::Area(part.outer));
-        }
-        if wide.len() == 1 {
-            finding = finding.assuming("the narrow stretch before a door counts as hall");
-        }
-        out.push(finding);
+fn check(sheet: &Sheet<'_>, room: &Room, out: &mut Vec<Finding>) {
+    if room.room_use != RoomUse::Hall {
+        return;
     }
+    let limit = sheet.book.len("hall-width");
+    let measured = least_hall_width(sheet.facts, room.index, limit.value);
+    if measured >= limit.value {
+        return;
+    }
+    let title = format!("{} is too narrow", capital(&room_called(room)));
+    let mut finding = Finding::new(
+        Severity::Correction,
+        limit.citation,
+        RULE.slug,
+        room_elements(room),
+        Phrase::text(title),
+        WHY,
+    )
+    .figures(Quantity::Len(measured), Quantity::Len(limit.value));
+    let wide = core(sheet.facts, room.index, limit.value);
+    for part in narrow_parts(&room.shape, &wide) {
+        finding = finding.at(Place::Area(part.outer));
+    }
+    if wide.len() == 1 {
+        finding = finding.assuming("the narrow stretch before a door counts as hall");
+    }
+    out.push(finding);
 }
 
 /// What of the hall is not wide enough.

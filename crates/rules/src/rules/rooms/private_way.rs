@@ -1,10 +1,10 @@
 //! A bedroom that is reached through another bedroom only.
 
-use plan::element::RoomUse;
+use plan::element::{BodyKind, RoomUse};
 use space::Room;
 
 use super::words::{capital, room_called, room_elements};
-use crate::{Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
+use crate::{Check, Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "private-way",
@@ -33,7 +33,7 @@ Remedies
 A door to the hall or a common room.
 ",
     cites: &["private-way"],
-    check,
+    check: Check::Plan(check),
     remedies: None,
 };
 
@@ -83,8 +83,8 @@ fn through_bedrooms(sheet: &Sheet<'_>, room: &Room) -> bool {
             _ => return false,
         }
     }
-    let stairs = sheet.plan().elements().iter().any(|e| match &e.body {
-        plan::Body::Stair(stair) => e.stands() && room.shape.contains(stair.foot),
+    let stairs = sheet.facts.standing(&[BodyKind::Stair]).any(|e| match &e.body {
+        plan::Body::Stair(stair) => room.shape.contains(stair.foot),
         _ => false,
     });
     bedroom && !stairs

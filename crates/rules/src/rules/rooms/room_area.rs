@@ -8,7 +8,7 @@ use super::core::{core_area, holds};
 use super::room_dimension::dimension_limit;
 use super::uses::habitable;
 use super::words::{capital, room_called, room_elements};
-use crate::{Finding, Group, Limit, Phrase, Place, Quantity, Rule, Severity, Sheet};
+use crate::{Check, Finding, Group, Limit, Phrase, Place, Quantity, Rule, Severity, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "room-area",
@@ -39,7 +39,7 @@ Remedies
 Move a partition.
 ",
     cites: &["room-area", "room-area-kitchen", "room-dimension", "room-dimension-kitchen"],
-    check,
+    check: Check::Rooms(check),
     remedies: None,
 };
 
@@ -58,22 +58,20 @@ pub(crate) fn area_limit(sheet: &Sheet<'_>, room_use: RoomUse) -> Option<Limit<A
     }
 }
 
-fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
-    for room in &sheet.facts.rooms {
-        let Some(limit) = area_limit(sheet, room.room_use) else { continue };
-        if room.area < limit.value {
-            out.push(finding(room, limit, room.area, "is too small", WHY));
-        } else if let Some(width) = dimension_limit(sheet, room.room_use) {
-            if holds(sheet.facts, room.index, width.value, limit.value) {
-                continue;
-            }
-            let wide = core_area(sheet.facts, room.index, width.value);
-            // A room that is narrow all over is the matter of room-dimension.
-            if wide > Area::ZERO {
-                let fault = "is too small where it is wide";
-                let finding = finding(room, limit, wide, fault, WHY_NARROW);
-                out.push(finding.assuming("narrow parts of the room do not count"));
-            }
+fn check(sheet: &Sheet<'_>, room: &Room, out: &mut Vec<Finding>) {
+    let Some(limit) = area_limit(sheet, room.room_use) else { return };
+    if room.area < limit.value {
+        out.push(finding(room, limit, room.area, "is too small", WHY));
+    } else if let Some(width) = dimension_limit(sheet, room.room_use) {
+        if holds(sheet.facts, room.index, width.value, limit.value) {
+            return;
+        }
+        let wide = core_area(sheet.facts, room.index, width.value);
+        // A room that is narrow all over is the matter of room-dimension.
+        if wide > Area::ZERO {
+            let fault = "is too small where it is wide";
+            let finding = finding(room, limit, wide, fault, WHY_NARROW);
+            out.push(finding.assuming("narrow parts of the room do not count"));
         }
     }
 }

@@ -7,7 +7,7 @@ use space::{Room, area_at_least};
 use super::room_area::area_limit;
 use super::words::{capital, room_called, room_elements};
 use crate::rules::headroom::ceiling_limit;
-use crate::{Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
+use crate::{Check, Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "room-area-under-low-ceiling",
@@ -37,47 +37,42 @@ Remedies
 Gather the ducts in a narrower soffit, or enlarge the room.
 ",
     cites: &["room-area-height"],
-    check,
+    check: Check::Rooms(check),
     remedies: None,
 };
 
 const WHY: &str = "Floor under low soffits and ducts may not count to the room, and what is left is too little by itself.";
 
-fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
-    for room in &sheet.facts.rooms {
-        let Some(least) = area_limit(sheet, room.room_use).map(|limit| limit.value) else {
-            continue;
-        };
-        let Some(height) = ceiling_limit(sheet, room.room_use) else { continue };
-        // Too small or too low as it is: other rules say so.
-        if room.area < least
-            || room.highest < height.limit.value
-            || room.lowest >= height.limit.value
-        {
-            continue;
-        }
-        if room.area >= least + low_area(sheet, room, height.limit.value) {
-            continue;
-        }
-        let counted = area_at_least(sheet.facts, room.index, height.limit.value);
-        if counted >= least {
-            continue;
-        }
-        let title = format!("{} has too little floor at full height", capital(&room_called(room)));
-        out.push(
-            Finding::new(
-                Severity::Verify,
-                sheet.book.cite("room-area-height"),
-                RULE.slug,
-                room_elements(room),
-                Phrase::text(title),
-                WHY,
-            )
-            .figures(Quantity::Area(counted), Quantity::Area(least))
-            .assuming("floor under ducts and soffits counts to the room")
-            .at(Place::Area(room.shape.outer.clone())),
-        );
+fn check(sheet: &Sheet<'_>, room: &Room, out: &mut Vec<Finding>) {
+    let Some(least) = area_limit(sheet, room.room_use).map(|limit| limit.value) else {
+        return;
+    };
+    let Some(height) = ceiling_limit(sheet, room.room_use) else { return };
+    // Too small or too low as it is: other rules say so.
+    if room.area < least || room.highest < height.limit.value || room.lowest >= height.limit.value {
+        return;
     }
+    if room.area >= least + low_area(sheet, room, height.limit.value) {
+        return;
+    }
+    let counted = area_at_least(sheet.facts, room.index, height.limit.value);
+    if counted >= least {
+        return;
+    }
+    let title = format!("{} has too little floor at full height", capital(&room_called(room)));
+    out.push(
+        Finding::new(
+            Severity::Verify,
+            sheet.book.cite("room-area-height"),
+            RULE.slug,
+            room_elements(room),
+            Phrase::text(title),
+            WHY,
+        )
+        .figures(Quantity::Area(counted), Quantity::Area(least))
+        .assuming("floor under ducts and soffits counts to the room")
+        .at(Place::Area(room.shape.outer.clone())),
+    );
 }
 
 /// The area of everything that hangs lower than a height near a room, also where it reaches beyond: at most

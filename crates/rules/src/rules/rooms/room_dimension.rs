@@ -2,12 +2,13 @@
 
 use measure::{Area, Len};
 use plan::element::RoomUse;
+use space::Room;
 
 use super::core::{holds, least_dimension};
 use super::room_area::KITCHEN;
 use super::uses::habitable;
 use super::words::{capital, room_called, room_elements};
-use crate::{Finding, Group, Limit, Phrase, Place, Quantity, Rule, Severity, Sheet};
+use crate::{Check, Finding, Group, Limit, Phrase, Place, Quantity, Rule, Severity, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "room-dimension",
@@ -38,7 +39,7 @@ Remedies
 Move a partition.
 ",
     cites: &["room-dimension", "room-dimension-kitchen"],
-    check,
+    check: Check::Rooms(check),
     remedies: None,
 };
 
@@ -53,29 +54,27 @@ pub(crate) fn dimension_limit(sheet: &Sheet<'_>, room_use: RoomUse) -> Option<Li
     }
 }
 
-fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
-    for room in &sheet.facts.rooms {
-        let Some(limit) = dimension_limit(sheet, room.room_use) else { continue };
-        if holds(sheet.facts, room.index, limit.value, Area::ZERO) {
-            continue;
-        }
-        let measured = least_dimension(sheet.facts, room.index, limit.value);
-        let title = format!("{} is too narrow", capital(&room_called(room)));
-        let finding = Finding::new(
-            Severity::Correction,
-            limit.citation,
-            RULE.slug,
-            room_elements(room),
-            Phrase::text(title),
-            WHY,
-        )
-        .figures(Quantity::Len(measured), Quantity::Len(limit.value))
-        .at(Place::Area(room.shape.outer.clone()));
-        out.push(match room.room_use {
-            RoomUse::Kitchen => finding.assuming(KITCHEN),
-            _ => finding,
-        });
+fn check(sheet: &Sheet<'_>, room: &Room, out: &mut Vec<Finding>) {
+    let Some(limit) = dimension_limit(sheet, room.room_use) else { return };
+    if holds(sheet.facts, room.index, limit.value, Area::ZERO) {
+        return;
     }
+    let measured = least_dimension(sheet.facts, room.index, limit.value);
+    let title = format!("{} is too narrow", capital(&room_called(room)));
+    let finding = Finding::new(
+        Severity::Correction,
+        limit.citation,
+        RULE.slug,
+        room_elements(room),
+        Phrase::text(title),
+        WHY,
+    )
+    .figures(Quantity::Len(measured), Quantity::Len(limit.value))
+    .at(Place::Area(room.shape.outer.clone()));
+    out.push(match room.room_use {
+        RoomUse::Kitchen => finding.assuming(KITCHEN),
+        _ => finding,
+    });
 }
 
 #[cfg(test)]

@@ -6,7 +6,7 @@ use plan::detail::room::HEATED;
 
 use super::uses::habitable;
 use crate::rules::stated::{Demand, fitting, is_new, judge, state_all};
-use crate::{Finding, Group, Quantity, Rule, Sheet};
+use crate::{Check, Finding, Group, Quantity, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "room-heat",
@@ -36,7 +36,7 @@ Remedies
 A supply and a return sized by a load calculation, or a fixed heater.
 ",
     cites: &["room-heat"],
-    check,
+    check: Check::Kinds(HEATED.kinds(), check),
     remedies: Some(|finding, sheet| state_all(finding, sheet, &HEATED, Value::Yes)),
 };
 

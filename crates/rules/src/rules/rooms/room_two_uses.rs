@@ -4,7 +4,7 @@ use plan::Body;
 use plan::element::RoomUse;
 
 use super::words::{capital, room_called};
-use crate::{Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
+use crate::{Check, Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "room-two-uses",
@@ -33,7 +33,7 @@ Remedies
 Close the two parts off from each other, with a wall, a door or a cased opening, or delete one tag.
 ",
     cites: &["room-named"],
-    check,
+    check: Check::Plan(check),
     remedies: None,
 };
 

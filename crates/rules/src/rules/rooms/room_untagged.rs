@@ -1,7 +1,7 @@
 //! A room without a tag.
 
 use super::words::room_elements;
-use crate::{Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
+use crate::{Check, Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "room-untagged",
@@ -31,7 +31,7 @@ Remedies
 Put a room tag in it.
 ",
     cites: &["room-named", "room-named-area"],
-    check,
+    check: Check::Plan(check),
     remedies: None,
 };
 

@@ -4,7 +4,7 @@ use plan::Body;
 
 use super::uses::habitable;
 use super::words::called;
-use crate::{Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
+use crate::{Check, Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "tag-open-face",
@@ -33,7 +33,7 @@ Remedies
 Draw the missing wall, lengthen one to the next, or move the tag.
 ",
     cites: &["room-closed"],
-    check,
+    check: Check::Plan(check),
     remedies: None,
 };
 

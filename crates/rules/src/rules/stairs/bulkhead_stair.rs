@@ -1,7 +1,7 @@
 //! A stair under a bulkhead that is too high to be excused.
 
 use super::{all_stairs, flight_finding, is_kind};
-use crate::{Finding, Group, Quantity, Rule, Sheet};
+use crate::{Check, Finding, Group, Quantity, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "bulkhead-stair",
@@ -32,7 +32,7 @@ Remedies
 Build it as a stair of the house, or as a lower one.
 ",
     cites: &["bulkhead-stair"],
-    check,
+    check: Check::Plan(check),
     remedies: None,
 };
 

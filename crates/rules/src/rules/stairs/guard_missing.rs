@@ -9,7 +9,7 @@ use space::SolidKind;
 use super::stairs;
 use crate::rules::rooms::words::{called, capital};
 use crate::rules::stated::is_new;
-use crate::{Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
+use crate::{Check, Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "guard-missing",
@@ -40,7 +40,7 @@ Remedies
 A wall, or a guard that serves as the handrail too at 34 in to 38 in.
 ",
     cites: &["guard-missing", "guard-drop"],
-    check,
+    check: Check::Plan(check),
     remedies: None,
 };
 

@@ -3,7 +3,7 @@
 use plan::detail::stair::GUARD_OPENING;
 
 use crate::rules::stated::{Demand, fitting, is_new, judge};
-use crate::{Finding, Group, Quantity, Rule, Sheet};
+use crate::{Check, Finding, Group, Quantity, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "guard-openings",
@@ -32,7 +32,7 @@ Remedies
 Closer balusters.
 ",
     cites: &["guard-openings"],
-    check,
+    check: Check::Kinds(GUARD_OPENING.kinds(), check),
     remedies: None,
 };
 

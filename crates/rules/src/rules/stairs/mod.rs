@@ -32,7 +32,7 @@ mod way_through_garage;
 use geometry::Placed;
 use measure::Len;
 use plan::detail::stair::STAIR_KIND;
-use plan::element::Stair;
+use plan::element::{BodyKind, Stair};
 use plan::{Body, Element, ElementId, House, State};
 
 use crate::rules::rooms::words::{called, capital};
@@ -81,7 +81,7 @@ fn stairs<'s, 'a>(
 
 /// Every standing stair, in the order of their ids.
 fn all_stairs<'a>(sheet: &Sheet<'a>) -> impl Iterator<Item = (&'a Element, &'a Stair)> + use<'a> {
-    sheet.plan().elements().iter().filter(|e| e.stands()).filter_map(|e| match &e.body {
+    sheet.facts.standing(&[BodyKind::Stair]).filter_map(|e| match &e.body {
         Body::Stair(stair) => Some((e, stair)),
         _ => None,
     })

@@ -3,7 +3,7 @@
 use plan::detail::stair::RISER_LEAN;
 
 use crate::rules::stated::{Demand, fitting, is_new, judge};
-use crate::{Finding, Group, Quantity, Rule, Sheet};
+use crate::{Check, Finding, Group, Quantity, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "riser-lean",
@@ -32,7 +32,7 @@ Remedies
 Set the risers upright.
 ",
     cites: &["riser-lean"],
-    check,
+    check: Check::Plan(check),
     remedies: None,
 };
 

@@ -3,7 +3,7 @@
 use plan::detail::stair::WALKLINE_RADIUS;
 
 use crate::rules::stated::{Demand, fitting, is_new, judge};
-use crate::{Finding, Group, Quantity, Rule, Sheet};
+use crate::{Check, Finding, Group, Quantity, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "spiral-walkline",
@@ -32,7 +32,7 @@ Remedies
 A smaller pole, or a stair that is built as a curved one.
 ",
     cites: &["spiral-walkline"],
-    check,
+    check: Check::Plan(check),
     remedies: None,
 };
 

@@ -3,7 +3,7 @@
 use plan::detail::stair::BETWEEN_RAILS;
 
 use crate::rules::stated::{Demand, fitting, is_new, judge};
-use crate::{Finding, Group, Quantity, Rule, Sheet};
+use crate::{Check, Finding, Group, Quantity, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "stair-between-rails",
@@ -32,7 +32,7 @@ Remedies
 Slimmer brackets, or one rail.
 ",
     cites: &["stair-between-rails"],
-    check,
+    check: Check::Kinds(BETWEEN_RAILS.kinds(), check),
     remedies: None,
 };
 

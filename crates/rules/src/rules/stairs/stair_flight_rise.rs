@@ -4,7 +4,7 @@ use measure::Len;
 use plan::element::Stair;
 
 use super::{flight_finding, stairs};
-use crate::{Finding, Group, Quantity, Rule, Sheet};
+use crate::{Check, Finding, Group, Quantity, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "stair-flight-rise",
@@ -33,7 +33,7 @@ Remedies
 Build the flight anew.
 ",
     cites: &["stair-flight-rise"],
-    check,
+    check: Check::Plan(check),
     remedies: None,
 };
 

@@ -3,7 +3,7 @@
 use plan::detail::stair::HEAD_LANDING;
 
 use crate::rules::stated::{Demand, fitting, is_new, judge};
-use crate::{Finding, Group, Quantity, Rule, Sheet};
+use crate::{Check, Finding, Group, Quantity, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "stair-head-landing",
@@ -33,7 +33,7 @@ Remedies
 Turn the swing of the door, or move it.
 ",
     cites: &["stair-head-landing"],
-    check,
+    check: Check::Kinds(HEAD_LANDING.kinds(), check),
     remedies: None,
 };
 

@@ -6,7 +6,7 @@ use plan::element::Stair;
 use space::intrusions;
 
 use super::{flight_finding, foot_finding, landing, limit_of, stairs};
-use crate::{Finding, Group, Place, Quantity, Rule, Sheet};
+use crate::{Check, Finding, Group, Place, Quantity, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "stair-headroom",
@@ -37,7 +37,7 @@ Remedies
 Move the duct, or lengthen the floor opening: cutting joists takes an engineer.
 ",
     cites: &["stair-headroom", "spiral-headroom", "stair-landing"],
-    check,
+    check: Check::Plan(check),
     remedies: None,
 };
 

@@ -7,7 +7,7 @@ use plan::{Body, ElementId};
 use space::{Intrusion, intrusions};
 
 use super::{foot_finding, landing, stairs};
-use crate::{Finding, Group, Place, Quantity, Rule, Severity, Sheet};
+use crate::{Check, Finding, Group, Place, Quantity, Rule, Severity, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "stair-landing",
@@ -39,7 +39,7 @@ Remedies
 Move what stands in the way.
 ",
     cites: &["stair-landing", "stair-headroom"],
-    check,
+    check: Check::Plan(check),
     remedies: None,
 };
 

@@ -4,7 +4,7 @@ use plan::detail::stair::NOSING;
 use plan::{Body, Element};
 
 use crate::rules::stated::{Demand, fitting, is_new, judge};
-use crate::{Finding, Group, Quantity, Rule, Sheet};
+use crate::{Check, Finding, Group, Quantity, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "stair-nosing",
@@ -33,7 +33,7 @@ Remedies
 Other treads.
 ",
     cites: &["stair-nosing-least", "stair-nosing-most", "stair-nosing-tread"],
-    check,
+    check: Check::Kinds(NOSING.kinds(), check),
     remedies: None,
 };
 

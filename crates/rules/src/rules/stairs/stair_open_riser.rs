@@ -4,7 +4,7 @@ use plan::detail::stair::OPEN_RISER;
 use plan::{Body, Element};
 
 use crate::rules::stated::{Demand, fitting, is_new, judge};
-use crate::{Finding, Group, Quantity, Rule, Sheet};
+use crate::{Check, Finding, Group, Quantity, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "stair-open-riser",
@@ -33,7 +33,7 @@ Remedies
 Close the risers, or set a bar across.
 ",
     cites: &["stair-open-riser", "stair-open-high"],
-    check,
+    check: Check::Kinds(OPEN_RISER.kinds(), check),
     remedies: None,
 };
 

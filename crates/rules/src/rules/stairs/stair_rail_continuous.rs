@@ -4,7 +4,7 @@ use plan::detail::Value;
 use plan::detail::stair::RAIL_WHOLE;
 
 use crate::rules::stated::{Demand, fitting, is_new, judge, state_all};
-use crate::{Finding, Group, Quantity, Rule, Sheet};
+use crate::{Check, Finding, Group, Quantity, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "stair-rail-continuous",
@@ -34,7 +34,7 @@ Remedies
 Extend the rail; return its ends.
 ",
     cites: &["stair-rail-continuous"],
-    check,
+    check: Check::Kinds(RAIL_WHOLE.kinds(), check),
     remedies: Some(|finding, sheet| state_all(finding, sheet, &RAIL_WHOLE, Value::Yes)),
 };
 

@@ -3,7 +3,7 @@
 use plan::detail::stair::RAIL_GAP;
 
 use crate::rules::stated::{Demand, fitting, is_new, judge};
-use crate::{Finding, Group, Quantity, Rule, Sheet};
+use crate::{Check, Finding, Group, Quantity, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "stair-rail-gap",
@@ -32,7 +32,7 @@ Remedies
 Deeper brackets.
 ",
     cites: &["stair-rail-gap"],
-    check,
+    check: Check::Kinds(RAIL_GAP.kinds(), check),
     remedies: None,
 };
 

@@ -4,7 +4,7 @@ use plan::detail::Value;
 use plan::detail::stair::RAIL_GRIP;
 
 use crate::rules::stated::{Demand, fitting, is_new, judge, state_all};
-use crate::{Finding, Group, Quantity, Rule, Sheet};
+use crate::{Check, Finding, Group, Quantity, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "stair-rail-grip",
@@ -34,7 +34,7 @@ Remedies
 A rail of a graspable section.
 ",
     cites: &["stair-rail-grip"],
-    check,
+    check: Check::Kinds(RAIL_GRIP.kinds(), check),
     remedies: Some(|finding, sheet| state_all(finding, sheet, &RAIL_GRIP, Value::Word("round, 1 1/4 to 2 in"))),
 };
 

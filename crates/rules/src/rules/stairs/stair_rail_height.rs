@@ -3,7 +3,7 @@
 use plan::detail::stair::RAIL_HEIGHT;
 
 use crate::rules::stated::{Demand, fitting, is_new, judge};
-use crate::{Finding, Group, Quantity, Rule, Sheet};
+use crate::{Check, Finding, Group, Quantity, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "stair-rail-height",
@@ -32,7 +32,7 @@ Remedies
 Set the rail anew.
 ",
     cites: &["stair-rail-height-least", "stair-rail-height-most"],
-    check,
+    check: Check::Kinds(RAIL_HEIGHT.kinds(), check),
     remedies: None,
 };
 

@@ -3,7 +3,7 @@
 use plan::detail::stair::RAIL_PROJECTION;
 
 use crate::rules::stated::{Demand, fitting, is_new, judge};
-use crate::{Finding, Group, Quantity, Rule, Sheet};
+use crate::{Check, Finding, Group, Quantity, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "stair-rail-projection",
@@ -32,7 +32,7 @@ Remedies
 Shallower brackets.
 ",
     cites: &["stair-rail-projection"],
-    check,
+    check: Check::Kinds(RAIL_PROJECTION.kinds(), check),
     remedies: None,
 };
 

@@ -1,7 +1,7 @@
 //! Risers that are too high.
 
 use super::{flight_finding, limit_of, stairs};
-use crate::{Finding, Group, Quantity, Rule, Sheet};
+use crate::{Check, Finding, Group, Quantity, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "stair-riser",
@@ -32,7 +32,7 @@ Remedies
 Build the flight anew.
 ",
     cites: &["stair-riser", "spiral-riser"],
-    check,
+    check: Check::Plan(check),
     remedies: None,
 };
 

@@ -3,7 +3,7 @@
 use plan::detail::stair::RISER_DIFFERENCE;
 
 use crate::rules::stated::{Demand, fitting, is_new, judge};
-use crate::{Finding, Group, Quantity, Rule, Sheet};
+use crate::{Check, Finding, Group, Quantity, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "stair-riser-difference",
@@ -32,7 +32,7 @@ Remedies
 Count the finish floors in before the stringers are cut.
 ",
     cites: &["stair-riser-difference"],
-    check,
+    check: Check::Kinds(RISER_DIFFERENCE.kinds(), check),
     remedies: None,
 };
 

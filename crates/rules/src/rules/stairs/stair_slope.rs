@@ -3,7 +3,7 @@
 use plan::detail::stair::TREAD_SLOPE;
 
 use crate::rules::stated::{Demand, fitting, is_new, judge};
-use crate::{Finding, Group, Quantity, Rule, Sheet};
+use crate::{Check, Finding, Group, Quantity, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "stair-slope",
@@ -32,7 +32,7 @@ Remedies
 Shim or replace the tread.
 ",
     cites: &["stair-slope"],
-    check,
+    check: Check::Plan(check),
     remedies: None,
 };
 

@@ -1,7 +1,7 @@
 //! Treads that are too shallow.
 
 use super::{flight_finding, limit_of, stairs};
-use crate::{Finding, Group, Quantity, Rule, Sheet};
+use crate::{Check, Finding, Group, Quantity, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "stair-tread",
@@ -31,7 +31,7 @@ Remedies
 Build the flight anew.
 ",
     cites: &["stair-tread", "spiral-tread"],
-    check,
+    check: Check::Plan(check),
     remedies: None,
 };
 

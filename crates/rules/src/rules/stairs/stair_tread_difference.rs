@@ -3,7 +3,7 @@
 use plan::detail::stair::TREAD_DIFFERENCE;
 
 use crate::rules::stated::{Demand, fitting, is_new, judge};
-use crate::{Finding, Group, Quantity, Rule, Sheet};
+use crate::{Check, Finding, Group, Quantity, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "stair-tread-difference",
@@ -32,7 +32,7 @@ Remedies
 Measure every tread; replace what is out.
 ",
     cites: &["stair-tread-difference"],
-    check,
+    check: Check::Kinds(TREAD_DIFFERENCE.kinds(), check),
     remedies: None,
 };
 

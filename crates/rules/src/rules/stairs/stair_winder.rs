@@ -4,7 +4,7 @@ use plan::detail::Detail;
 use plan::detail::stair::{WINDER_NARROW, WINDER_WALKLINE};
 
 use crate::rules::stated::{Demand, fitting, is_new, judge};
-use crate::{Finding, Group, Quantity, Rule, Sheet};
+use crate::{Check, Finding, Group, Quantity, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "stair-winder",
@@ -35,7 +35,7 @@ Remedies
 A landing in the place of the winders, or wider ones.
 ",
     cites: &["winder-walkline", "winder-narrow"],
-    check,
+    check: Check::Plan(check),
     remedies: None,
 };
 

@@ -4,7 +4,7 @@ use plan::detail::Value;
 use plan::detail::stair::STRINGERS_BLOCKED;
 
 use crate::rules::stated::{Demand, fitting, is_new, judge, state_all};
-use crate::{Finding, Group, Quantity, Rule, Sheet};
+use crate::{Check, Finding, Group, Quantity, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "stringer-fireblock",
@@ -33,7 +33,7 @@ Remedies
 2x blocks between the stringers at both ends.
 ",
     cites: &["stringer-fireblock"],
-    check,
+    check: Check::Kinds(STRINGERS_BLOCKED.kinds(), check),
     remedies: Some(|finding, sheet| state_all(finding, sheet, &STRINGERS_BLOCKED, Value::Yes)),
 };
 

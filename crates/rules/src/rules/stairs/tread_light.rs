@@ -3,7 +3,7 @@
 use plan::detail::stair::TREAD_LIGHT;
 
 use crate::rules::stated::{Demand, fitting, is_new, judge};
-use crate::{Finding, Group, Quantity, Rule, Sheet};
+use crate::{Check, Finding, Group, Quantity, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "tread-light",
@@ -32,7 +32,7 @@ Remedies
 A brighter or a second lamp.
 ",
     cites: &["tread-light"],
-    check,
+    check: Check::Plan(check),
     remedies: None,
 };
 

@@ -6,7 +6,7 @@ use plan::detail::ways::ARRIVAL;
 
 use super::is_kind;
 use crate::rules::rooms::uses::habitable;
-use crate::{Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
+use crate::{Check, Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "way-down",
@@ -36,7 +36,7 @@ Remedies
 Draw the stair, or state under Details where people come in.
 ",
     cites: &["way-down"],
-    check,
+    check: Check::Plan(check),
     remedies: None,
 };
 
@@ -44,7 +44,7 @@ const WHY: &str = "What has no stair has no way out.";
 
 fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
     let Some(room) = sheet.facts.rooms.iter().find(|room| habitable(room.room_use)) else { return };
-    let leads = sheet.plan().elements().iter().filter(|e| e.stands()).any(|e| {
+    let leads = sheet.facts.standing(ARRIVAL.kinds()).any(|e| {
         let stated = e.stated(&ARRIVAL).and_then(Value::yes) == Some(true);
         stated
             || match &e.body {

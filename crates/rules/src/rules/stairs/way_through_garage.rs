@@ -3,7 +3,7 @@
 use plan::detail::stair::LEADS_UP;
 
 use crate::rules::stated::{Demand, fitting, judge};
-use crate::{Finding, Group, Quantity, Rule, Sheet};
+use crate::{Check, Finding, Group, Quantity, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "way-through-garage",
@@ -32,7 +32,7 @@ Remedies
 A stair that arrives in the house, or a door from the basement to the open.
 ",
     cites: &["way-through-garage"],
-    check,
+    check: Check::Plan(check),
     remedies: None,
 };
 

@@ -7,7 +7,7 @@ use super::bedroom_without_escape::lacking;
 use super::candidate::candidates;
 use super::choice::nearest;
 use super::need::{Demand, basement_demand, bedrooms, no_basement};
-use crate::{Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
+use crate::{Check, Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "basement-without-escape",
@@ -44,7 +44,7 @@ Remedies
 None that is an edit of the plan alone: cutting a foundation wall needs a permit and often an engineer.
 ",
     cites: &["basement-escape", "basement-mechanical-only-area", "basement-alteration", "any-finish-escape", "addition-escape"],
-    check,
+    check: Check::Plan(check),
     remedies: None,
 };
 

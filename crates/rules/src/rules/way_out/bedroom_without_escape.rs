@@ -1,12 +1,13 @@
 //! A sleeping room with no opening that could serve as its way out.
 
 use plan::element::WindowOperation;
+use space::Room;
 
 use super::candidate::{Candidate, candidates};
 use super::choice::{WAS_A_BEDROOM, whose};
-use super::need::{Need, needs};
+use super::need::Need;
 use crate::rules::rooms::words::capital;
-use crate::{Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
+use crate::{Check, Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "bedroom-without-escape",
@@ -41,38 +42,38 @@ Remedies
 None that is an edit of the plan alone: cutting a foundation wall needs a permit and often an engineer.
 ",
     cites: &["bedroom-escape", "loft-escape"],
-    check,
+    check: Check::Rooms(check),
     remedies: None,
 };
 
 const WHY: &str = "In a fire the stair may be cut off: who sleeps here must be able to climb out, and a \
                    firefighter to climb in.";
 
-fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
-    for need in needs(sheet) {
-        let Some(index) = need.room else { continue };
-        let outside = candidates(sheet.facts, need.room);
-        if !outside.iter().any(|c| c.could_serve(sheet)) {
-            let room = sheet.facts.room(index);
-            let elements = room.tag.into_iter().chain(outside.iter().map(|c| c.facts.id)).collect();
-            let mut finding = Finding::new(
-                need.gravest,
-                sheet.book.cite("bedroom-escape"),
-                RULE.slug,
-                elements,
-                title(sheet, need),
-                WHY,
-            )
-            .figures(
-                Quantity::Words(lacking(&outside).to_owned()),
-                Quantity::Words("one escape opening".to_owned()),
-            )
-            .at(Place::Area(room.shape.outer.clone()));
-            if need.gravest > Severity::Correction {
-                finding = finding.assuming(WAS_A_BEDROOM);
-            }
-            out.push(finding);
+fn check(sheet: &Sheet<'_>, room: &Room, out: &mut Vec<Finding>) {
+    let index = room.index;
+    let needs = sheet.needs();
+    let place = needs.binary_search_by_key(&Some(index), |need| need.room);
+    let Ok(need) = place.map(|i| needs[i]) else { return };
+    let outside = candidates(sheet.facts, need.room);
+    if !outside.iter().any(|c| c.could_serve(sheet)) {
+        let elements = room.tag.into_iter().chain(outside.iter().map(|c| c.facts.id)).collect();
+        let mut finding = Finding::new(
+            need.gravest,
+            sheet.book.cite("bedroom-escape"),
+            RULE.slug,
+            elements,
+            title(sheet, need),
+            WHY,
+        )
+        .figures(
+            Quantity::Words(lacking(&outside).to_owned()),
+            Quantity::Words("one escape opening".to_owned()),
+        )
+        .at(Place::Area(room.shape.outer.clone()));
+        if need.gravest > Severity::Correction {
+            finding = finding.assuming(WAS_A_BEDROOM);
         }
+        out.push(finding);
     }
 }
 

@@ -28,13 +28,12 @@ pub(crate) enum Grade {
 
 /// Every candidate of a room, or of the whole basement.
 pub(super) fn candidates(facts: &Facts, room: Option<RoomIndex>) -> Vec<Candidate<'_>> {
-    facts
-        .openings
-        .iter()
-        .filter(|o| o.outside)
-        .filter(|o| room.is_none() || o.left == room || o.right == room)
-        .filter_map(|o| Candidate::of(facts, o))
-        .collect()
+    let leads_out = |o: &&OpeningFacts| o.outside;
+    let candidate = |o| Candidate::of(facts, o);
+    match room {
+        Some(room) => facts.openings_of(room).filter(leads_out).filter_map(candidate).collect(),
+        None => facts.outside().into_iter().filter_map(candidate).collect(),
+    }
 }
 
 impl<'a> Candidate<'a> {

@@ -5,7 +5,7 @@ use std::cmp::Reverse;
 use plan::ElementId;
 
 use super::candidate::{Candidate, candidates};
-use super::need::{Need, needs};
+use super::need::Need;
 use super::{
     escape_area, escape_bars, escape_bulkhead, escape_door_operation, escape_height,
     escape_kept_window, escape_keyed_lock, escape_leads_out, escape_operation, escape_path_width,
@@ -88,7 +88,7 @@ pub(crate) fn nearest<'a>(
 /// The openings that needs rest on and that a demand finds fault with.
 pub(super) fn faulty<'a>(sheet: &Sheet<'a>, judge: Judge) -> Vec<(Choice<'a>, Severity)> {
     let mut found = Vec::new();
-    for need in needs(sheet) {
+    for need in sheet.needs_with_openings().iter().copied() {
         // Most openings meet most demands, so which one is nearest is seldom asked.
         let all = candidates(sheet.facts, need.room);
         if all.iter().all(|candidate| judge(sheet, candidate).is_none()) {

@@ -4,7 +4,7 @@ use plan::element::DoorOperation;
 
 use super::candidate::Candidate;
 use super::choice::faulty;
-use crate::{Finding, Group, Quantity, Rule, Severity, Sheet};
+use crate::{Check, Finding, Group, Quantity, Rule, Severity, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "escape-door-operation",
@@ -33,7 +33,7 @@ Remedies
 Make it a hinged or a sliding door.
 ",
     cites: &["escape-door-operation"],
-    check,
+    check: Check::Plan(check),
     remedies: None,
 };
 

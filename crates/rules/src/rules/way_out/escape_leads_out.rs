@@ -6,7 +6,7 @@ use plan::detail::opening::LEADS_TO;
 use super::candidate::Candidate;
 use super::told::Told;
 use crate::rules::stated::state_all;
-use crate::{Finding, Group, Quantity, Rule, Severity, Sheet};
+use crate::{Check, Finding, Group, Quantity, Rule, Severity, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "escape-leads-out",
@@ -37,7 +37,7 @@ Remedies
 Another opening; or ask the department about the court.
 ",
     cites: &["escape-leads-out"],
-    check,
+    check: Check::Plan(check),
     remedies: Some(|finding, sheet| state_all(finding, sheet, &LEADS_TO, Value::Word("yard or street"))),
 };
 

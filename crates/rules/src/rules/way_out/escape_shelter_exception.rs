@@ -3,7 +3,7 @@
 use super::choice::{nearest, whose};
 use super::need::{Need, is_shelter, only_excused};
 use crate::rules::rooms::words::capital;
-use crate::{Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
+use crate::{Check, Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
 use plan::element::RoomUse;
 
 pub(crate) const RULE: Rule = Rule {
@@ -34,7 +34,7 @@ Remedies
 Show the department the shelter's design, or take the statement back.
 ",
     cites: &["escape-shelter"],
-    check,
+    check: Check::Plan(check),
     remedies: None,
 };
 

@@ -3,7 +3,7 @@
 use super::choice::{nearest, whose};
 use super::need::{SprinklerPath, bedrooms, sprinkler_exception};
 use crate::rules::rooms::words::capital;
-use crate::{Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
+use crate::{Check, Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "escape-sprinkler-exception",
@@ -36,7 +36,7 @@ Remedies
 None.
 ",
     cites: &["basement-sprinkler"],
-    check,
+    check: Check::Plan(check),
     remedies: None,
 };
 

@@ -2,7 +2,7 @@
 
 use super::candidate::Candidate;
 use super::choice::faulty;
-use crate::{Finding, Group, Place, Quantity, Rule, Severity, Sheet};
+use crate::{Check, Finding, Group, Place, Quantity, Rule, Severity, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "escape-width",
@@ -33,7 +33,7 @@ Remedies
 A wider window, or one of another kind: a slider leaves less than half its width clear.
 ",
     cites: &["escape-width", "escape-kept-width", "escape-either-way"],
-    check,
+    check: Check::Plan(check),
     remedies: None,
 };
 

@@ -4,7 +4,7 @@ use plan::detail::Value;
 use plan::detail::opening::LADDER_FREE;
 
 use crate::rules::stated::{Demand, fitting, judge, state_all};
-use crate::{Finding, Group, Quantity, Rule, Sheet};
+use crate::{Check, Finding, Group, Quantity, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "ladder-obstructed",
@@ -33,7 +33,7 @@ Remedies
 Move the ladder to the side that the sash leaves free.
 ",
     cites: &["ladder-obstructed"],
-    check,
+    check: Check::Kinds(LADDER_FREE.kinds(), check),
     remedies: Some(|finding, sheet| state_all(finding, sheet, &LADDER_FREE, Value::Yes)),
 };
 

@@ -3,7 +3,7 @@
 use plan::detail::opening::RUNGS_APART;
 
 use crate::rules::stated::{Demand, fitting, judge};
-use crate::{Finding, Group, Quantity, Rule, Sheet};
+use crate::{Check, Finding, Group, Quantity, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "ladder-rungs",
@@ -32,7 +32,7 @@ Remedies
 A ladder with closer rungs; take the figure from the maker's sheet.
 ",
     cites: &["ladder-rungs"],
-    check,
+    check: Check::Kinds(RUNGS_APART.kinds(), check),
     remedies: None,
 };
 

@@ -3,7 +3,7 @@
 use plan::detail::opening::RUNGS_OFF_WALL;
 
 use crate::rules::stated::{Demand, fitting, judge};
-use crate::{Finding, Group, Quantity, Rule, Sheet};
+use crate::{Check, Finding, Group, Quantity, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "ladder-stand-off",
@@ -32,7 +32,7 @@ Remedies
 A ladder with more stand-off.
 ",
     cites: &["ladder-stand-off"],
-    check,
+    check: Check::Kinds(RUNGS_OFF_WALL.kinds(), check),
     remedies: None,
 };
 

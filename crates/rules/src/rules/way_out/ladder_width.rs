@@ -3,7 +3,7 @@
 use plan::detail::opening::LADDER_WIDTH;
 
 use crate::rules::stated::{Demand, fitting, judge};
-use crate::{Finding, Group, Quantity, Rule, Sheet};
+use crate::{Check, Finding, Group, Quantity, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "ladder-width",
@@ -32,7 +32,7 @@ Remedies
 A wider ladder.
 ",
     cites: &["ladder-width"],
-    check,
+    check: Check::Kinds(LADDER_WIDTH.kinds(), check),
     remedies: None,
 };
 

@@ -29,7 +29,7 @@ mod ladder_obstructed;
 mod ladder_rungs;
 mod ladder_stand_off;
 mod ladder_width;
-mod need;
+pub(crate) mod need;
 #[cfg(test)]
 pub(crate) mod sample;
 mod told;

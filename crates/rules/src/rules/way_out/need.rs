@@ -4,7 +4,7 @@ use measure::Area;
 use plan::detail::room::{SLEEPING_LOFT, STORM_SHELTER};
 use plan::detail::site::{ABOVE_GRADE, ADDITION};
 use plan::detail::stair::STAIR_KIND;
-use plan::element::RoomUse;
+use plan::element::{BodyKind, RoomUse};
 use plan::{House, State};
 use space::{Room, RoomIndex};
 
@@ -15,7 +15,7 @@ use crate::{Severity, Sheet};
 
 /// One place that needs an escape opening.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub(super) struct Need {
+pub(crate) struct Need {
     /// The sleeping room; `None` for the basement as a whole.
     pub room: Option<RoomIndex>,
     /// The gravest that a finding here may be.
@@ -26,7 +26,7 @@ pub(super) struct Need {
 ///
 /// A sleeping room's opening serves the basement too, so that a basement with sleeping rooms has no
 /// need beside theirs.
-pub(super) fn needs(sheet: &Sheet<'_>) -> Vec<Need> {
+pub(crate) fn needs(sheet: &Sheet<'_>) -> Vec<Need> {
     let bedrooms = bedrooms(sheet);
     if bedrooms.is_empty() {
         return match basement_demand(sheet) {
@@ -42,6 +42,13 @@ pub(super) fn needs(sheet: &Sheet<'_>) -> Vec<Need> {
         Some(SprinklerPath::TwoWaysOut) => vec![],
         None => bedrooms,
     }
+}
+
+/// Those needs for which there is any opening that leads outdoors.
+pub(crate) fn with_openings(sheet: &Sheet<'_>) -> Vec<Need> {
+    let mut needs = sheet.needs().to_vec();
+    needs.retain(|need| !candidates(sheet.facts, need.room).is_empty());
+    needs
 }
 
 /// Each sleeping room with the gravest finding that it allows. A storm shelter is none.
@@ -149,10 +156,8 @@ pub(super) fn sprinkler_exception(sheet: &Sheet<'_>) -> Option<SprinklerPath> {
     let all = candidates(sheet.facts, None);
     let serves = |c: &&Candidate<'_>| c.could_serve(sheet) && verdict(sheet, c).corrections == 0;
     let stairs = sheet
-        .plan()
-        .elements()
-        .iter()
-        .filter(|e| e.stands() && matches!(e.body, plan::Body::Stair(_)))
+        .facts
+        .standing(&[BodyKind::Stair])
         .filter(|e| !sheet.ask(e, &STAIR_KIND).is(&["under a bulkhead"]))
         .count();
     let doors = all.iter().filter(|c| c.window().is_none()).filter(serves).count();

@@ -4,7 +4,7 @@ use plan::detail::Value;
 use plan::detail::opening::WELL_DRAIN;
 
 use crate::rules::stated::{Demand, fitting, is_new, judge, state_all};
-use crate::{Finding, Group, Quantity, Rule, Sheet};
+use crate::{Check, Finding, Group, Quantity, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "well-drain",
@@ -33,7 +33,7 @@ Remedies
 Connect the well to the foundation drain, or have the soil classed.
 ",
     cites: &["well-drain"],
-    check,
+    check: Check::Kinds(WELL_DRAIN.kinds(), check),
     remedies: Some(|finding, sheet| state_all(finding, sheet, &WELL_DRAIN, Value::Yes)),
 };
 

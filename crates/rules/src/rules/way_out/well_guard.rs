@@ -4,7 +4,7 @@ use plan::detail::Value;
 use plan::detail::opening::WELL_GUARD;
 
 use crate::rules::stated::{Demand, fitting, judge, state_all};
-use crate::{Finding, Group, Quantity, Rule, Sheet};
+use crate::{Check, Finding, Group, Quantity, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "well-guard",
@@ -34,7 +34,7 @@ Remedies
 A guard or a cover; ask the department which it accepts.
 ",
     cites: &["well-guard"],
-    check,
+    check: Check::Kinds(WELL_GUARD.kinds(), check),
     remedies: Some(|finding, sheet| state_all(finding, sheet, &WELL_GUARD, Value::Word("nobody walks there"))),
 };
 

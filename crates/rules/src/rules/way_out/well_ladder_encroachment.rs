@@ -5,7 +5,7 @@ use plan::element::Well;
 
 use super::candidate::Candidate;
 use super::choice::faulty;
-use crate::{Finding, Group, Quantity, Rule, Severity, Sheet};
+use crate::{Check, Finding, Group, Quantity, Rule, Severity, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "well-ladder-encroachment",
@@ -35,7 +35,7 @@ Remedies
 A ladder nearer to the wall, or a well that reaches farther out.
 ",
     cites: &["well-ladder-encroachment", "well-projection"],
-    check,
+    check: Check::Plan(check),
     remedies: None,
 };
 

@@ -5,7 +5,7 @@ use plan::detail::Detail;
 use plan::detail::opening::{STEPS_RISER, STEPS_TREAD, STEPS_WIDTH};
 
 use crate::rules::stated::{Demand, fitting, judge};
-use crate::{Finding, Group, Quantity, Rule, Sheet};
+use crate::{Check, Finding, Group, Quantity, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "well-steps",
@@ -35,7 +35,7 @@ Remedies
 Build the steps anew, or fit a ladder.
 ",
     cites: &["well-steps", "well-steps-width", "well-steps-tread", "well-steps-riser"],
-    check,
+    check: Check::Plan(check),
     remedies: None,
 };
 

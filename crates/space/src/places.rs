@@ -1,0 +1,89 @@
+//! Which boxes are near a box, when few of them move.
+
+use std::sync::Arc;
+
+use geometry::{Bounds, Grid};
+
+/// More moved boxes than this, and the grid is built anew.
+const MOST_MOVED: usize = 64;
+
+/// A grid over boxes, shared by those that were made from one another, and the boxes that have moved since it was built.
+#[derive(Clone, Debug, Default)]
+pub(crate) struct Places {
+    grid: Arc<Grid>,
+    len: usize,
+    /// By index.
+    moved: Vec<(usize, Bounds)>,
+}
+
+impl Places {
+    pub fn new(boxes: Vec<Bounds>) -> Places {
+        let len = boxes.len();
+        Places { grid: Arc::new(Grid::new(boxes)), len, moved: Vec::new() }
+    }
+
+    /// The indices of the boxes that meet `within` (touching counts), in rising order, each once.
+    pub fn query(&self, within: Bounds) -> Vec<usize> {
+        let mut found = self.grid.query(within);
+        if !self.moved.is_empty() {
+            found.retain(|i| self.moved.binary_search_by_key(i, |m| m.0).is_err());
+            let meets = |b: &Bounds| !b.is_empty() && !within.is_empty() && b.meets(within);
+            found.extend(self.moved.iter().filter(|(_, b)| meets(b)).map(|(i, _)| *i));
+            found.sort_unstable();
+        }
+        found
+    }
+
+    pub fn get(&self, index: usize) -> Bounds {
+        match self.moved.binary_search_by_key(&index, |m| m.0) {
+            Ok(at) => self.moved[at].1,
+            Err(_) => self.grid.bounds(index),
+        }
+    }
+
+    /// Moves a box.
+    pub fn put(&mut self, index: usize, bounds: Bounds) {
+        let stays = self.grid.bounds(index) == bounds;
+        match self.moved.binary_search_by_key(&index, |m| m.0) {
+            Ok(at) if stays => drop(self.moved.remove(at)),
+            Ok(at) => self.moved[at].1 = bounds,
+            Err(_) if stays => {}
+            Err(at) => self.moved.insert(at, (index, bounds)),
+        }
+        if self.moved.len() > MOST_MOVED {
+            *self = Places::new((0..self.len).map(|i| self.get(i)).collect());
+        }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use geometry::Pt;
+    use proptest::prelude::*;
+
+    fn bounds() -> impl Strategy<Value = Bounds> {
+        let at = || -4_000_000..4_000_000;
+        (at(), at(), 0..900_000, 0..900_000)
+            .prop_map(|(x, y, w, h)| Bounds::of([Pt::new(x, y), Pt::new(x + w, y + h)]))
+    }
+
+    proptest! {
+        /// Boxes that were moved are found as in a grid that is built anew.
+        #[test]
+        fn moved_boxes_are_found_where_they_are(
+            mut boxes in prop::collection::vec(bounds(), 1..90),
+            moves in prop::collection::vec((0usize..90, bounds()), 0..150),
+            asked in bounds(),
+        ) {
+            let mut places = Places::new(boxes.clone());
+            for (i, to) in moves {
+                if i < boxes.len() {
+                    places.put(i, to);
+                    boxes[i] = to;
+                }
+            }
+            prop_assert_eq!(places.query(asked), Grid::new(boxes).query(asked));
+        }
+    }
+}

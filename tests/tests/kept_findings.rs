@@ -1,0 +1,78 @@
+//! Facts and findings that are kept up from edit to edit against those worked out anew, over random edits of the demo
+//! plans.
+
+use std::sync::Arc;
+
+use plan::{Body, Edit, Plan};
+use rules::room_to_move::Course;
+use rules::{Book, Kept};
+
+struct Random(u64);
+
+impl Random {
+    fn below(&mut self, bound: usize) -> usize {
+        self.0 =
+            self.0.wrapping_mul(6_364_136_223_846_793_005).wrapping_add(1_442_695_040_888_963_407);
+        (self.0 >> 33) as usize % bound
+    }
+}
+
+/// A random element moved along its line; now and then one that is taken away, or stated to be torn out.
+fn edited(plan: &Plan, base: &Plan, random: &mut Random) -> Option<Plan> {
+    let element = base.elements().iter().nth(random.below(base.elements().len()))?;
+    match random.below(24) {
+        0 => return plan.with(&Edit::Remove(vec![element.id])).ok(),
+        1 => {
+            let mut element = plan.get(element.id)?.clone();
+            element.state = plan::State::Removed;
+            return plan.with(&Edit::Replace(element)).ok();
+        }
+        _ => {}
+    }
+    if let Some(Body::RoomTag(tag)) = plan.get(element.id).map(|e| &e.body) {
+        let mut tag = tag.clone();
+        tag.at.x += random.below(40_000) as i32 - 20_000;
+        let element = plan::Element { body: Body::RoomTag(tag), ..element.clone() };
+        return plan.with(&Edit::Replace(element)).ok();
+    }
+    let courses = Course::of(plan, element.id);
+    let course = *courses.get(random.below(courses.len().max(1)))?;
+    // Most steps are small, as those of a drag are.
+    let reach = [3_000, 20_000, 100_000][random.below(3)];
+    let by = measure::Len::from_units(random.below(2 * reach) as i32 - reach as i32);
+    plan.with(&course.edit(plan, by).ok()?).ok()
+}
+
+#[test]
+fn kept_facts_and_findings_are_those_worked_out_anew() {
+    let mut random = Random(23);
+    // Steps are edits of which the facts were made from those before.
+    let (mut edits, mut stepped) = (0, 0);
+    for (name, base) in whole::demo::all() {
+        let mut plan = base.clone();
+        let mut facts = space::derive(&Arc::new(plan.clone()));
+        let mut kept = Kept::default();
+        let rounds = if base.elements().len() > 150 { 40 } else { 160 };
+        for _ in 0..rounds {
+            // From time to time back to the plan as it was, as when a gesture is dropped.
+            if random.below(10) == 0 {
+                plan = base.clone();
+            }
+            let Some(next) = edited(&plan, &base, &mut random) else { continue };
+            plan = next;
+            let shared = Arc::new(plan.clone());
+            let anew = space::derive(&shared);
+            let next = space::derive_from(&facts, &shared);
+            stepped += usize::from(next.solids.shares(&facts.solids));
+            facts = next;
+            assert!(facts == anew, "{name}: the facts differ");
+            let book = Book::of(&plan.site);
+            let expected = rules::check_with_keep_clears(&anew, &book);
+            let found = kept.check(&Arc::new(facts.clone()));
+            assert_eq!(found.0, expected.0, "{name}: the findings differ");
+            assert_eq!(found.1, expected.1, "{name}: the keep-clears differ");
+            edits += 1;
+        }
+    }
+    assert!(edits > 1_000 && stepped > 500, "{edits} edits, {stepped} steps");
+}
