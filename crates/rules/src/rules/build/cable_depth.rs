@@ -38,7 +38,7 @@ Remedies
 Plates or conduit where the framing is shallow, or deeper studs.
 ",
     cites: &["cable-depth"],
-    check: Check::Plan(check),
+    check: Check::Kinds(CABLE_DEPTH.kinds(), check),
     remedies: None,
 };
 

@@ -32,7 +32,7 @@ Remedies
 Steel plates over the duct, or a deeper wall.
 ",
     cites: &["dryer-duct-plates"],
-    check: Check::Plan(check),
+    check: Check::Kinds(DRYER_DUCT_DEPTH.kinds(), check),
     remedies: None,
 };
 

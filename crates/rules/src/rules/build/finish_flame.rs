@@ -32,7 +32,7 @@ Remedies
 Another finish, or board below a thin one.
 ",
     cites: &["finish-flame"],
-    check: Check::Plan(check),
+    check: Check::Kinds(FINISH_FLAME.kinds(), check),
     remedies: None,
 };
 

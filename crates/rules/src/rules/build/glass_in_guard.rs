@@ -32,7 +32,7 @@ Remedies
 Safety glass, made for guards.
 ",
     cites: &["glass-in-guard"],
-    check: Check::Plan(check),
+    check: Check::Kinds(GUARD_GLASS.kinds(), check),
     remedies: None,
 };
 

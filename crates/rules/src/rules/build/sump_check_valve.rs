@@ -32,7 +32,7 @@ Remedies
 Ask the plumber for a check valve above the pit.
 ",
     cites: &["sump-check-valve"],
-    check: Check::Plan(check),
+    check: Check::Kinds(SUMP_CHECK.kinds(), check),
     remedies: None,
 };
 

@@ -33,7 +33,7 @@ Remedies
 An extension ring where the finish gets thicker.
 ",
     cites: &["box-setback"],
-    check: Check::Plan(check),
+    check: Check::Kinds(BOX_SETBACK.kinds(), check),
     remedies: None,
 };
 

@@ -33,7 +33,7 @@ Remedies
 A breaker with protection.
 ",
     cites: &["dryer-shock-protection"],
-    check: Check::Plan(check),
+    check: Check::Kinds(DRYER_PROTECTION.kinds(), check),
     remedies: Some(|finding, sheet| state_all(finding, sheet, &DRYER_PROTECTION, Value::Yes)),
 };
 

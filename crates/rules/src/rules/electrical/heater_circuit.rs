@@ -35,7 +35,7 @@ Remedies
 Ask the electrician for a circuit of the next size.
 ",
     cites: &["heater-circuit"],
-    check: Check::Plan(check),
+    check: Check::Kinds(HEATER_WATTS.kinds(), check),
     remedies: None,
 };
 

@@ -32,7 +32,7 @@ Remedies
 Set the risers upright.
 ",
     cites: &["riser-lean"],
-    check: Check::Plan(check),
+    check: Check::Kinds(RISER_LEAN.kinds(), check),
     remedies: None,
 };
 

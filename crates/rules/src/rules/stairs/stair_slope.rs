@@ -32,7 +32,7 @@ Remedies
 Shim or replace the tread.
 ",
     cites: &["stair-slope"],
-    check: Check::Plan(check),
+    check: Check::Kinds(TREAD_SLOPE.kinds(), check),
     remedies: None,
 };
 

@@ -32,7 +32,7 @@ Remedies
 A brighter or a second lamp.
 ",
     cites: &["tread-light"],
-    check: Check::Plan(check),
+    check: Check::Kinds(TREAD_LIGHT.kinds(), check),
     remedies: None,
 };
 

@@ -32,7 +32,7 @@ Remedies
 A stair that arrives in the house, or a door from the basement to the open.
 ",
     cites: &["way-through-garage"],
-    check: Check::Plan(check),
+    check: Check::Kinds(LEADS_UP.kinds(), check),
     remedies: None,
 };
 
