@@ -26,5 +26,4 @@ mod wall_types;
 pub use desk::{Answer, Answered, Department, Desk, Seen, department, departments};
 pub use one_sheet::CROWDED;
 pub use paper::Paper;
-pub use scale::Scale;
 pub use set::{Join, LeftOut, Options, Set, Sheet, Source, set};

@@ -12,7 +12,7 @@ use rules::KeepClear;
 use space::{Facts, Room, RoomIndex};
 
 use crate::paper::Area;
-use crate::scale::Scale;
+use crate::scale::{Of, Scale};
 use crate::strings::{self, DimensionString};
 use crate::type_set::{BODY, HEAD};
 
@@ -91,7 +91,7 @@ fn measures(wanted: &Wanted<'_>) -> (Vec<DimensionString>, [f32; 4], Bounds, (Le
 pub(crate) fn scale(wanted: &Wanted<'_>, area: Area) -> Scale {
     let (_, [left, top, right, bottom], _, size) = measures(wanted);
     let room = area.cut(left, top, right, bottom + CAPTION);
-    Scale::of_plan(wanted.system, size, (room.width(), room.height()))
+    Scale::of(Of::Plan, wanted.system, size, (room.width(), room.height()))
 }
 
 /// Draws it in the middle of a box, at a scale at which it fits.

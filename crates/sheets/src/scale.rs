@@ -4,7 +4,7 @@ use measure::{Len, System};
 
 /// So many inches on paper for a foot of the house (imperial), or one to so many (metric).
 #[derive(Clone, Copy, Debug, PartialEq)]
-pub struct Scale {
+pub(crate) struct Scale {
     /// What stands under the drawing: `1/4" = 1'-0"`.
     pub word: &'static str,
     /// Points on paper for an inch of the house.
@@ -93,38 +93,34 @@ const LOTS_METRIC: [Scale; 5] = [
     metric("1:5000", 5_000.0),
 ];
 
+/// What is drawn: each has its usual scales.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(crate) enum Of {
+    Plan,
+    /// A wall, a stair, a ceiling.
+    Section,
+    /// A section through the whole building.
+    Building,
+    /// The lot with the house on it.
+    Lot,
+}
+
 impl Scale {
-    /// The usual scale of a plan, or the next at which `width` by `height` fit into a box of points; the last where
+    /// The usual scale of a drawing, or the next at which `width` by `height` fit into a box of points; the last where
     /// none does.
-    pub fn of_plan(system: System, size: (Len, Len), room: (f32, f32)) -> Scale {
-        match system {
-            System::Imperial => first(&PLANS, size, room),
-            System::Metric => first(&PLANS_METRIC, size, room),
-        }
-    }
-
-    /// The same for a section.
-    pub fn of_section(system: System, size: (Len, Len), room: (f32, f32)) -> Scale {
-        match system {
-            System::Imperial => first(&SECTIONS, size, room),
-            System::Metric => first(&SECTIONS_METRIC, size, room),
-        }
-    }
-
-    /// The same for a section through the whole building.
-    pub fn of_building(system: System, size: (Len, Len), room: (f32, f32)) -> Scale {
-        match system {
-            System::Imperial => first(&BUILDINGS, size, room),
-            System::Metric => first(&BUILDINGS_METRIC, size, room),
-        }
-    }
-
-    /// The same for a lot with the house on it.
-    pub fn of_lot(system: System, size: (Len, Len), room: (f32, f32)) -> Scale {
-        match system {
-            System::Imperial => first(&LOTS, size, room),
-            System::Metric => first(&LOTS_METRIC, size, room),
-        }
+    pub fn of(drawing: Of, system: System, size: (Len, Len), room: (f32, f32)) -> Scale {
+        let scales: &[Scale] = match (drawing, system) {
+            (Of::Plan, System::Imperial) => &PLANS,
+            (Of::Plan, System::Metric) => &PLANS_METRIC,
+            (Of::Section, System::Imperial) => &SECTIONS,
+            (Of::Section, System::Metric) => &SECTIONS_METRIC,
+            (Of::Building, System::Imperial) => &BUILDINGS,
+            (Of::Building, System::Metric) => &BUILDINGS_METRIC,
+            (Of::Lot, System::Imperial) => &LOTS,
+            (Of::Lot, System::Metric) => &LOTS_METRIC,
+        };
+        let fits = scales.iter().find(|s| s.fits(size, room));
+        *fits.unwrap_or(&scales[scales.len() - 1])
     }
 
     /// Whether a scale, by its word, is one that is usual for plans of houses: down to 3/32" = 1'-0" or 1:100.
@@ -143,18 +139,14 @@ impl Scale {
     }
 }
 
-fn first(scales: &[Scale], size: (Len, Len), room: (f32, f32)) -> Scale {
-    let fits = scales.iter().find(|s| s.fits(size, room));
-    *fits.unwrap_or(&scales[scales.len() - 1])
-}
-
 #[cfg(test)]
 mod tests {
     use super::*;
 
     #[test]
     fn a_quarter_inch_is_18_points_a_foot() {
-        let scale = Scale::of_plan(
+        let scale = Scale::of(
+            Of::Plan,
             System::Imperial,
             (Len::feet_inches(40, 0), Len::feet_inches(30, 0)),
             (800.0, 600.0),
@@ -162,7 +154,7 @@ mod tests {
         assert_eq!(scale.word, "1/4\" = 1'-0\"");
         assert!((scale.points(Len::feet_inches(1, 0)) - 18.0).abs() < 1e-4);
         let metric =
-            Scale::of_plan(System::Metric, (Len::inches(40), Len::inches(30)), (800.0, 600.0));
+            Scale::of(Of::Plan, System::Metric, (Len::inches(40), Len::inches(30)), (800.0, 600.0));
         // 50 mm of the house are a millimetre on paper.
         assert!((metric.points(Len::from_units(320 * 50)) - 72.0 / 25.4).abs() < 1e-4);
     }
@@ -170,14 +162,20 @@ mod tests {
     #[test]
     fn the_next_scale_is_taken_where_the_usual_one_is_too_large() {
         let size = (Len::feet_inches(40, 0), Len::feet_inches(30, 0));
-        assert_eq!(Scale::of_plan(System::Imperial, size, (719.0, 600.0)).word, "3/16\" = 1'-0\"");
-        assert_eq!(Scale::of_plan(System::Imperial, size, (720.0, 540.0)).word, "1/4\" = 1'-0\"");
-        assert_eq!(Scale::of_plan(System::Imperial, size, (150.0, 150.0)).word, "1\" = 20'");
+        assert_eq!(
+            Scale::of(Of::Plan, System::Imperial, size, (719.0, 600.0)).word,
+            "3/16\" = 1'-0\""
+        );
+        assert_eq!(
+            Scale::of(Of::Plan, System::Imperial, size, (720.0, 540.0)).word,
+            "1/4\" = 1'-0\""
+        );
+        assert_eq!(Scale::of(Of::Plan, System::Imperial, size, (150.0, 150.0)).word, "1\" = 20'");
         // The largest plan that can be drawn fits a small box at the last scale.
         let all = (Len::COORD_LIMIT, Len::COORD_LIMIT);
         for system in [System::Imperial, System::Metric] {
             let room = (500.0, 300.0);
-            assert!(Scale::of_plan(system, all, room).fits(all, room));
+            assert!(Scale::of(Of::Plan, system, all, room).fits(all, room));
         }
     }
 }

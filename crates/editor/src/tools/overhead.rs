@@ -1,9 +1,9 @@
 //! Draws a straight beam, duct, pipe run or soffit.
 
 use geometry::Pt;
-use plan::{Body, Draft, Edit, State, element};
+use plan::{Body, Draft, State, element};
 
-use super::rubber::{Drawn, Rubber};
+use super::rubber::{self, Rubber};
 use super::{Cx, Event, Step, Tool};
 use crate::pointer::distance;
 use crate::{Dimension, DimensionId};
@@ -16,19 +16,10 @@ pub(crate) struct Overhead {
 
 impl Tool for Overhead {
     fn on(&mut self, event: &Event, cx: &Cx<'_>) -> Step {
-        let (drawn, caught) = self.rubber.on(event, cx, &[]);
-        let step = match drawn {
-            Drawn::Nothing | Drawn::Ended => Step::default(),
-            Drawn::Rubber { from, to } if from == to => Step::default(),
-            Drawn::Rubber { from, to } => Step::preview(Edit::Add(draft(cx, from, to)), None),
-            Drawn::Refused(why) => Step::refuse(why),
-            Drawn::Done { from, to, .. } => {
-                let word = cx.options.overhead.word();
-                let label = format!("Draw {word} {}", cx.say(distance(from, to)));
-                Step::add(cx, label, draft(cx, from, to))
-            }
+        let label = |from, to| {
+            format!("Draw {} {}", cx.options.overhead.word(), cx.say(distance(from, to)))
         };
-        Step { caught, ..step }
+        rubber::step(cx, self.rubber.on(event, cx, &[]), label, |a, b| draft(cx, a, b))
     }
 
     fn busy(&self) -> bool {

@@ -1,9 +1,9 @@
 //! Draws partitions: one by a drag, or a chain by clicks and typed lengths.
 
 use geometry::Pt;
-use plan::{Body, Draft, Edit, element};
+use plan::{Body, Draft, element};
 
-use super::rubber::{Drawn, Rubber};
+use super::rubber::{self, Drawn, Rubber};
 use super::{Cx, Event, Step, Tool};
 use crate::pointer::distance;
 use crate::{Dimension, DimensionId};
@@ -17,20 +17,11 @@ pub(crate) struct Partition {
 impl Tool for Partition {
     fn on(&mut self, event: &Event, cx: &Cx<'_>) -> Step {
         let (drawn, caught) = self.rubber.on(event, cx, &[]);
-        let step = match drawn {
-            Drawn::Nothing | Drawn::Ended => Step::default(),
-            Drawn::Rubber { from, to } if from == to => Step::default(),
-            Drawn::Rubber { from, to } => Step::preview(Edit::Add(draft(cx, from, to)), None),
-            Drawn::Refused(why) => Step::refuse(why),
-            Drawn::Done { from, to, chain } => {
-                if chain {
-                    self.rubber = Rubber::again(to);
-                }
-                let label = format!("Draw partition {}", cx.say(distance(from, to)));
-                Step::add(cx, label, draft(cx, from, to))
-            }
-        };
-        Step { caught, ..step }
+        if let Drawn::Done { to, chain: true, .. } = drawn {
+            self.rubber = Rubber::again(to);
+        }
+        let label = |from, to| format!("Draw partition {}", cx.say(distance(from, to)));
+        rubber::step(cx, (drawn, caught), label, |a, b| draft(cx, a, b))
     }
 
     fn busy(&self) -> bool {

@@ -3,8 +3,9 @@
 
 use geometry::{Facing, Pt};
 use measure::Len;
+use plan::{Draft, Edit};
 
-use super::{Cx, Event};
+use super::{Cx, Event, Step};
 use crate::pointer::{Pointer, distance, offset, within};
 use crate::{Dimension, DimensionId, Snap};
 
@@ -161,6 +162,23 @@ impl Rubber {
             _ => Vec::new(),
         }
     }
+}
+
+/// The step of a tool that draws one element along a line: what it shows, adds or refuses.
+pub(crate) fn step(
+    cx: &Cx<'_>,
+    (drawn, caught): (Drawn, Option<Snap>),
+    label: impl Fn(Pt, Pt) -> String,
+    draft: impl Fn(Pt, Pt) -> Draft,
+) -> Step {
+    let step = match drawn {
+        Drawn::Nothing | Drawn::Ended => Step::default(),
+        Drawn::Rubber { from, to } if from == to => Step::default(),
+        Drawn::Rubber { from, to } => Step::preview(Edit::Add(draft(from, to)), None),
+        Drawn::Refused(why) => Step::refuse(why),
+        Drawn::Done { from, to, .. } => Step::add(cx, label(from, to), draft(from, to)),
+    };
+    Step { caught, ..step }
 }
 
 /// The far end with the pointer where it is; the near one again while the pointer is still on that.

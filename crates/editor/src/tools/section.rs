@@ -1,9 +1,9 @@
 //! Draws the lines along which the building is cut for a section.
 
 use geometry::Pt;
-use plan::{Body, Draft, Edit, State, element};
+use plan::{Body, Draft, State, element};
 
-use super::rubber::{Drawn, Rubber};
+use super::rubber::{self, Rubber};
 use super::{Cx, Event, Step, Tool};
 use crate::{Dimension, DimensionId};
 
@@ -15,17 +15,8 @@ pub(crate) struct Section {
 
 impl Tool for Section {
     fn on(&mut self, event: &Event, cx: &Cx<'_>) -> Step {
-        let (drawn, caught) = self.rubber.on(event, cx, &[]);
-        let step = match drawn {
-            Drawn::Nothing | Drawn::Ended => Step::default(),
-            Drawn::Rubber { from, to } if from == to => Step::default(),
-            Drawn::Rubber { from, to } => Step::preview(Edit::Add(draft(from, to)), None),
-            Drawn::Refused(why) => Step::refuse(why),
-            Drawn::Done { from, to, .. } => {
-                Step::add(cx, "Draw section line".to_owned(), draft(from, to))
-            }
-        };
-        Step { caught, ..step }
+        let label = |_, _| "Draw section line".to_owned();
+        rubber::step(cx, self.rubber.on(event, cx, &[]), label, draft)
     }
 
     fn busy(&self) -> bool {

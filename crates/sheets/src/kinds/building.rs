@@ -12,7 +12,7 @@ use crate::fabric::{JOIST, SLAB, concrete};
 use crate::labels::Labels;
 use crate::paper::Area;
 use crate::plan_view::caption;
-use crate::scale::Scale;
+use crate::scale::{Of, Scale};
 use crate::strings;
 use crate::type_set::{BODY, SMALL};
 
@@ -47,7 +47,7 @@ fn make(context: &Context<'_>) -> Made {
     // All at one scale, as many below each other as the sheet holds.
     let area = context.area;
     let room = (area.width() - 2.0 * BESIDE, area.height() - ABOVE - BELOW);
-    let scale = Scale::of_building(context.system, (width, height), room);
+    let scale = Scale::of(Of::Building, context.system, (width, height), room);
     let each = scale.points(height) + ABOVE + BELOW;
     let rows = ((area.height() / each).floor() as usize).max(1);
     let pages = cuts.chunks(rows).map(|cuts| {

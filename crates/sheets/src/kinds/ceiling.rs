@@ -14,7 +14,7 @@ use crate::fabric::JOIST;
 use crate::leaders::leaders;
 use crate::paper::Area;
 use crate::plan_view::caption;
-use crate::scale::Scale;
+use crate::scale::{Of, Scale};
 
 pub(crate) const KIND: Kind = Kind {
     slug: "ceiling-sections",
@@ -75,9 +75,9 @@ fn make(context: &Context<'_>) -> Made {
     let low = lowest.unwrap_or(site.joist_underside).min(ceiling(context));
     let size = (widest + ASIDE * 2, site.joist_underside + JOIST - low);
     let room = ((cell - WORDS).max(cell * 0.4), height - 90.0);
-    let mut scale = Scale::of_section(context.system, size, room);
+    let mut scale = Scale::of(Of::Section, context.system, size, room);
     if !scale.fits(size, room) {
-        scale = Scale::of_building(context.system, size, room);
+        scale = Scale::of(Of::Building, context.system, size, room);
     }
     let pages = drops.chunks(columns * rows).map(|page| {
         let mut marks = Marks::new();

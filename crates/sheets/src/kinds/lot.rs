@@ -15,7 +15,7 @@ use crate::dimension::{LINE, slashes};
 use crate::labels::Labels;
 use crate::paper::Area;
 use crate::plan_view::caption;
-use crate::scale::Scale;
+use crate::scale::{Of, Scale};
 use crate::type_set::{BODY, SMALL, wrap, write_lines};
 
 pub(crate) const KIND: Kind = Kind {
@@ -49,7 +49,7 @@ fn make(context: &Context<'_>) -> Made {
     let size = (house.width() + out[0] + out[1], house.height() + out[2] + out[3]);
     let area = context.area;
     let room = area.cut(30.0, 30.0, COLUMN + 30.0, CAPTION + 40.0);
-    let scale = Scale::of_lot(context.system, size, (room.width(), room.height()));
+    let scale = Scale::of(Of::Lot, context.system, size, (room.width(), room.height()));
     let (w, h) = (scale.points(size.0), scale.points(size.1));
     let corner = P::new(
         (room.left + room.right - w) / 2.0 + scale.points(out[0]),

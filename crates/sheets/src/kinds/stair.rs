@@ -13,7 +13,7 @@ use super::{Context, Kind, Made};
 use crate::dimension::between;
 use crate::paper::Area;
 use crate::plan_view::caption;
-use crate::scale::Scale;
+use crate::scale::{Of, Scale};
 use crate::type_set::{BODY, LEADING, write};
 
 pub(crate) const KIND: Kind =
@@ -40,7 +40,7 @@ fn one(context: &Context<'_>, element: &Element, stair: &Stair) -> (Marks, Optio
     let rise = stair.rise * i32::try_from(stair.risers).unwrap_or(i32::MAX);
     let size = (stair.length() + Len::inches(60), rise + stair.headroom + Len::inches(12));
     let room = (area.width() - WORDS - 40.0, area.height() - 60.0);
-    let scale = Scale::of_section(context.system, size, room);
+    let scale = Scale::of(Of::Section, context.system, size, room);
     let mut marks = Marks::new();
     let origin = P::new(area.left + 40.0, area.bottom - 48.0);
     marks.group(element.name(), |m| profile(context, stair, scale, origin, rise, m));

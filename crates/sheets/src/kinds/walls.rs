@@ -12,7 +12,7 @@ use crate::fabric::{JOIST, SLAB, concrete};
 use crate::leaders::leaders;
 use crate::paper::Area;
 use crate::plan_view::caption;
-use crate::scale::Scale;
+use crate::scale::{Of, Scale};
 use crate::wall_types::{self, WallType, r_value};
 
 pub(crate) const KIND: Kind =
@@ -34,7 +34,7 @@ fn make(context: &Context<'_>) -> Made {
     let height = context.source.plan().site.joist_underside + SLAB + JOIST + Len::inches(6);
     let cell = cell_width(area);
     let room = (cell * 0.42, area.height() - 60.0);
-    let scale = Scale::of_section(context.system, (Len::inches(20), height), room);
+    let scale = Scale::of(Of::Section, context.system, (Len::inches(20), height), room);
     let columns = ((area.width() / cell).floor() as usize).max(1);
     let mut pages = Vec::new();
     for group in types.chunks(columns) {
