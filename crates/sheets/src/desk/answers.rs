@@ -185,6 +185,7 @@ impl At<'_> {
                 "well-projection",
                 "well-width",
                 "well-ladder",
+                "well-steps",
                 "well-missing",
             ]),
             "smoke-alarm-rule" => self.found(&[
@@ -194,9 +195,7 @@ impl At<'_> {
                 "alarms-interconnected",
             ]),
             "co-alarm-rule" => self.found(&["co-alarm"]),
-            "alarms-whole-house" => Answer::Elsewhere(
-                "the other levels aren't in the plan: bring their alarms up to the rule",
-            ),
+            "alarms-whole-house" => self.found(&["alarms-elsewhere"]),
             "foam-covered" => self.found(&["foam-barrier", "rim-foam"]),
             "heat-each-room" => self.found(&["room-heat", "air-way-back"]),
             "furnace-not-bedroom" => self.found(&[
