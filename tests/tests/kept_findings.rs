@@ -1,5 +1,5 @@
 //! Facts and findings that are kept up from edit to edit against those worked out anew, over random edits of the demo
-//! plans.
+//! plans. `KEPT_TIMES=100` makes a hundred times as many edits.
 
 use std::sync::Arc;
 
@@ -48,12 +48,13 @@ fn kept_facts_and_findings_are_those_worked_out_anew() {
     let mut random = Random(23);
     // Steps are edits of which the facts were made from those before.
     let (mut edits, mut stepped) = (0, 0);
+    let times = std::env::var("KEPT_TIMES").ok().and_then(|n| n.parse().ok()).unwrap_or(1);
     for (name, base) in whole::demo::all() {
         let mut plan = base.clone();
         let mut facts = space::derive(&Arc::new(plan.clone()));
         let mut kept = Kept::default();
         let rounds = if base.elements().len() > 150 { 40 } else { 160 };
-        for _ in 0..rounds {
+        for _ in 0..rounds * times {
             // From time to time back to the plan as it was, as when a gesture is dropped.
             if random.below(10) == 0 {
                 plan = base.clone();
@@ -74,5 +75,6 @@ fn kept_facts_and_findings_are_those_worked_out_anew() {
             edits += 1;
         }
     }
+    eprintln!("{edits} edits, {stepped} of them steps");
     assert!(edits > 1_000 && stepped > 500, "{edits} edits, {stepped} steps");
 }
