@@ -75,6 +75,5 @@ fn kept_facts_and_findings_are_those_worked_out_anew() {
             edits += 1;
         }
     }
-    eprintln!("{edits} edits, {stepped} of them steps");
     assert!(edits > 1_000 && stepped > 500, "{edits} edits, {stepped} steps");
 }
