@@ -48,7 +48,8 @@ fn kept_facts_and_findings_are_those_worked_out_anew() {
     let mut random = Random(23);
     // Steps are edits of which the facts were made from those before.
     let (mut edits, mut stepped) = (0, 0);
-    let times = std::env::var("KEPT_TIMES").ok().and_then(|n| n.parse().ok()).unwrap_or(1);
+    let times = std::env::var_os("KEPT_TIMES");
+    let times = times.and_then(|n| n.to_str()?.parse().ok()).unwrap_or(1);
     for (name, base) in whole::demo::all() {
         let mut plan = base.clone();
         let mut facts = space::derive(&Arc::new(plan.clone()));
