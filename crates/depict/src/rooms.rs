@@ -5,6 +5,7 @@ use geometry::{Bounds, Pt, Shape};
 use measure::Precision;
 use plan::Body;
 use plan::element::{RoomTag, RoomUse};
+use rules::capital;
 use space::{Room, RoomIndex};
 
 use crate::labels::{ANY_SIZE, Label, Line, NOBODY, Placer, Rank, Spot, beside, square};
@@ -135,11 +136,6 @@ fn astray(canvas: &Canvas<'_>, origin: String, owner: u32, tag: &RoomTag) -> Lab
         most: ANY_SIZE,
         plate: None,
     }
-}
-
-fn capital(word: &str) -> String {
-    let mut letters = word.chars();
-    letters.next().map_or_else(String::new, |first| first.to_uppercase().chain(letters).collect())
 }
 
 /// Notes: their text beside a dot.

@@ -35,5 +35,6 @@ pub use phrase::{Part, Phrase};
 pub use remedy::remedies;
 pub use rule::{Check, Group, HEADINGS, Rule, Sheet};
 pub use rules::is_fixture;
+pub use rules::rooms::words::capital;
 pub use rules::{Demand, Met, RULES, demands, rule};
 pub use trial::{Cure, Trial, in_use, try_use};

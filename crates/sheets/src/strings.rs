@@ -46,11 +46,16 @@ pub(crate) fn step(system: System) -> Len {
     }
 }
 
+/// The box round the foundation, its thickness included.
+pub(crate) fn house(facts: &Facts) -> Bounds {
+    let shell = facts.walls.iter().filter(|w| w.kind == WallKind::Shell);
+    shell.fold(Bounds::EMPTY, |all, w| all.union(Bounds::of(&w.outline)))
+}
+
 /// The strings of a plan along its axes; what stands at an angle has its own beside it ([`crate::skew`]).
 pub(crate) fn strings(facts: &Facts, system: System) -> Vec<DimensionString> {
     let shell = || facts.walls.iter().filter(|w| w.kind == WallKind::Shell);
-    let all =
-        shell().fold(Bounds::EMPTY, |all, w| all.union(Bounds::of(w.outline.iter().copied())));
+    let all = house(facts);
     if all.is_empty() {
         return Vec::new();
     }
@@ -134,8 +139,7 @@ pub(crate) fn draw(
     paper: &OnPaper,
     marks: &mut Marks,
 ) -> bool {
-    let shell = facts.walls.iter().filter(|w| w.kind == WallKind::Shell);
-    let all = shell.fold(Bounds::EMPTY, |all, w| all.union(Bounds::of(w.outline.iter().copied())));
+    let all = house(facts);
     let outer = depict::extent(facts);
     // No figure lies on a word of the plan either.
     let mut all_written = true;

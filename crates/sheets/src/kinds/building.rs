@@ -8,7 +8,7 @@ use space::{Cut, CutKind, CutPiece, CutRoom, WallKind};
 
 use super::{Context, Kind, Made};
 use crate::dimension::between;
-use crate::fabric::{JOIST, SLAB, concrete};
+use crate::fabric::{Frame, JOIST, SLAB, concrete};
 use crate::labels::Labels;
 use crate::paper::Area;
 use crate::plan_view::caption;
@@ -96,34 +96,12 @@ impl<'a> Through<'a> {
     }
 }
 
-/// A place on the section: along the line, above the slab.
-struct Frame {
-    origin: P,
-    scale: Scale,
-    start: Len,
+fn ring_of(f: &Frame, piece: &CutPiece) -> Vec<P> {
+    f.ring((piece.from, piece.to), (piece.low, piece.high))
 }
 
-impl Frame {
-    fn at(&self, along: Len, up: Len) -> P {
-        self.origin.by(self.scale.points(along - self.start), -self.scale.points(up))
-    }
-
-    fn ring(&self, along: (Len, Len), up: (Len, Len)) -> Vec<P> {
-        vec![
-            self.at(along.0, up.0),
-            self.at(along.1, up.0),
-            self.at(along.1, up.1),
-            self.at(along.0, up.1),
-        ]
-    }
-
-    fn of(&self, piece: &CutPiece) -> Vec<P> {
-        self.ring((piece.from, piece.to), (piece.low, piece.high))
-    }
-
-    fn middle(&self, piece: &CutPiece) -> P {
-        self.at(piece.from + (piece.to - piece.from) / 2, piece.low + (piece.high - piece.low) / 2)
-    }
+fn middle_of(f: &Frame, piece: &CutPiece) -> P {
+    f.at(piece.from + (piece.to - piece.from) / 2, piece.low + (piece.high - piece.low) / 2)
 }
 
 fn one(context: &Context<'_>, through: &Through<'_>, scale: Scale, slot: Area, m: &mut Marks) {
@@ -135,7 +113,7 @@ fn one(context: &Context<'_>, through: &Through<'_>, scale: Scale, slot: Area, m
     for piece in &through.cut.pieces {
         draw(context, &f, piece, m);
         if !matches!(piece.kind, CutKind::Well | CutKind::Stair | CutKind::Furnishing) {
-            labels.block(&f.of(piece));
+            labels.block(&ring_of(&f, piece));
         }
     }
     for room in &through.cut.rooms {
@@ -159,7 +137,7 @@ fn fabric(context: &Context<'_>, f: &Frame, (from, to): (Len, Len), m: &mut Mark
 }
 
 fn draw(context: &Context<'_>, f: &Frame, piece: &CutPiece, m: &mut Marks) {
-    let ring = f.of(piece);
+    let ring = ring_of(f, piece);
     let new = context.source.plan().get(piece.element).is_some_and(|e| e.state == State::New);
     let (thin, soft) = (Stroke::solid(Tone::Ink, 0.5), Stroke::solid(Tone::SoftInk, 0.5));
     let crossed = |m: &mut Marks| m.segments(vec![(ring[0], ring[2]), (ring[1], ring[3])], soft);
@@ -253,7 +231,7 @@ fn words(
 
 /// Where the words for a piece may stand: under what hangs, beside an opening, over the rest; then further off.
 fn spots_for(f: &Frame, piece: &CutPiece) -> (P, Vec<P>) {
-    let middle = f.middle(piece);
+    let middle = middle_of(f, piece);
     let (left, right) = (f.at(piece.from, piece.low), f.at(piece.to, piece.high));
     let about = match piece.kind {
         CutKind::Overhead(_) => P::new(middle.x, left.y + 8.0),

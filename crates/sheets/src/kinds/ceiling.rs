@@ -5,12 +5,14 @@ use measure::{Len, Precision};
 use plan::detail::Value;
 use plan::detail::overhead::{DUCT_MADE_OF, SOFFIT_FIREBLOCKED};
 use plan::element::OverheadKind;
-use plan::{CeilingBuild, Element, State};
+use plan::{CeilingBuild, Element};
+use rules::capital;
 use space::OverheadFacts;
 
+use super::tables::state;
 use super::{Context, Kind, Made};
 use crate::dimension::between;
-use crate::fabric::JOIST;
+use crate::fabric::{Frame, JOIST};
 use crate::leaders::leaders;
 use crate::paper::Area;
 use crate::plan_view::caption;
@@ -100,11 +102,6 @@ const WORDS: f32 = 170.0;
 /// How much of the ceiling is drawn on either side.
 const ASIDE: Len = Len::inches(16);
 
-fn capital(word: &str) -> String {
-    let mut letters = word.chars();
-    letters.next().map_or_else(String::new, |first| first.to_uppercase().chain(letters).collect())
-}
-
 /// The underside of the ceiling's face above the slab.
 fn ceiling(context: &Context<'_>) -> Len {
     let site = &context.source.plan().site;
@@ -135,10 +132,9 @@ fn section(
     let free =
         slot.height() - 110.0 - scale.points(top - drop.over.map_or(face, |o| o.1.underside));
     let origin = P::new(slot.left + 22.0, slot.top + 12.0 + (free / 3.0).max(0.0));
-    let at = |x: Len, up: Len| origin.by(scale.points(x), scale.points(top - up));
-    let ring = |x: (Len, Len), up: (Len, Len)| {
-        vec![at(x.0, up.0), at(x.1, up.0), at(x.1, up.1), at(x.0, up.1)]
-    };
+    let f = Frame { origin: origin.by(0.0, scale.points(top)), scale, start: Len::ZERO };
+    let at = |x: Len, up: Len| f.at(x, up);
+    let ring = |x: (Len, Len), up: (Len, Len)| f.ring(x, up);
     let (ink, thin) = (Stroke::solid(Tone::Ink, 0.9), Stroke::solid(Tone::Ink, 0.5));
     let mut words = Vec::new();
     m.outline(ring((Len::ZERO, width), (joists, top)), thin);
@@ -220,11 +216,7 @@ fn section(
 
 fn describe(context: &Context<'_>, element: &Element, over: &OverheadFacts, wide: Len) -> String {
     let width = context.system.inches(wide, Precision::Tape);
-    let state = match element.state {
-        State::Existing => "existing",
-        State::New => "new",
-        State::Removed => "removed",
-    };
+    let state = state(element);
     match over.kind {
         OverheadKind::Soffit => format!("soffit, {state}, {width} wide, its board included"),
         OverheadKind::Duct => match element.stated(&DUCT_MADE_OF) {

@@ -6,7 +6,7 @@ use depict::Show;
 use plan::State;
 use space::Facts;
 
-use super::plans::{self, PlanSheet};
+use super::plans;
 use super::{Context, Kind, Made};
 use crate::legend;
 use crate::plan_view::{self, Wanted};
@@ -26,15 +26,9 @@ fn make(context: &Context<'_>) -> Made {
     let Some(facts) = facts(context) else {
         return Made::Nothing("everything in the plan is new".to_owned());
     };
-    let sheet = PlanSheet {
-        plan: wanted(context, &facts),
-        legend: legend::of(&facts),
-        remarks: vec![
-            "Foundation: to outer faces. Openings: to jambs. Partitions: to centre lines."
-                .to_owned(),
-        ],
-    };
-    plans::draw(context, &sheet)
+    let remarks =
+        ["Foundation: to outer faces. Openings: to jambs. Partitions: to centre lines.".to_owned()];
+    plans::draw(context, &[&wanted(context, &facts)], &legend::of(&facts), &remarks)
 }
 
 fn has_any(context: &Context<'_>) -> bool {

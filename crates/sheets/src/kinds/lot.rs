@@ -16,6 +16,7 @@ use crate::labels::Labels;
 use crate::paper::Area;
 use crate::plan_view::caption;
 use crate::scale::{Of, Scale};
+use crate::strings;
 use crate::type_set::{BODY, SMALL, wrap, write_lines};
 
 pub(crate) const KIND: Kind = Kind {
@@ -39,7 +40,7 @@ const SIDES: [(&Detail, &str); 4] =
 fn make(context: &Context<'_>) -> Made {
     let facts = context.source.facts;
     let shell = || facts.walls.iter().filter(|w| w.kind == WallKind::Shell);
-    let house = shell().fold(Bounds::EMPTY, |all, w| all.union(Bounds::of(&w.outline)));
+    let house = strings::house(facts);
     let openings = new_openings(context);
     if openings.is_empty() {
         return Made::Nothing("no opening to the outside is new".to_owned());

@@ -5,6 +5,7 @@ use plan::detail::heat::{AIR_FROM, FUEL, INPUT, VENT};
 use plan::element::OverheadKind;
 use plan::element::ServiceKind::*;
 use plan::{Body, Element};
+use rules::capital;
 use space::Facts;
 
 use super::plans::{Trade, of_trade};
@@ -51,9 +52,7 @@ fn appliances(context: &Context<'_>, facts: &Facts) -> Vec<String> {
             true => "fuel and input not stated".to_owned(),
             false => stated.join(", "),
         };
-        let mut chars = e.body.word().chars();
-        let word: String =
-            chars.next().into_iter().flat_map(char::to_uppercase).chain(chars).collect();
+        let word = capital(e.body.word());
         let air =
             air(context, facts, e).map_or(String::new(), |air| format!(" Combustion air: {air}."));
         format!("{word}: {stated}.{air}")

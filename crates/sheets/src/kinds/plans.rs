@@ -20,14 +20,6 @@ const COLUMN: f32 = 148.0;
 /// Height of the graphic bar and the north arrow.
 const FOOT: f32 = 112.0;
 
-/// A sheet with one plan.
-pub(super) struct PlanSheet<'a> {
-    pub plan: Wanted<'a>,
-    pub legend: Vec<Entry>,
-    /// Remarks below the legend.
-    pub remarks: Vec<String>,
-}
-
 /// The plan of one trade: its services and what goes with them, on the walls.
 pub(super) struct Trade {
     pub kinds: &'static [ServiceKind],
@@ -90,17 +82,13 @@ pub(super) fn of_trades(context: &Context<'_>, trades: &[&Trade], caption: &str)
         system: context.system,
         caption,
     };
-    let remarks = trades.iter().flat_map(|t| (t.remarks)(context, &facts)).collect();
-    draw(context, &PlanSheet { plan: wanted, legend, remarks })
+    let remarks: Vec<String> = trades.iter().flat_map(|t| (t.remarks)(context, &facts)).collect();
+    draw(context, &[&wanted], &legend, &remarks)
 }
 
-/// The plan with its legend; what of the legend has no room beside the plan goes to a page of its own.
-pub(super) fn draw(context: &Context<'_>, sheet: &PlanSheet<'_>) -> Made {
-    draw_all(context, &[&sheet.plan], &sheet.legend, &sheet.remarks)
-}
-
-/// Several plans at one scale, side by side or below each other, with one legend.
-pub(super) fn draw_all(
+/// Plans with one legend: several at one scale, side by side or below each other. What of the legend has no room beside
+/// them goes to a page of its own.
+pub(super) fn draw(
     context: &Context<'_>,
     plans: &[&Wanted<'_>],
     legend: &[Entry],

@@ -67,7 +67,7 @@ fn make(context: &Context<'_>) -> Made {
     // Where both are asked for on one sheet, what is there already comes first.
     let before = if context.join.plans { existing::facts(context) } else { None };
     let Some(before) = before else {
-        return plans::draw_all(context, &[&wanted], &legend, &remarks);
+        return plans::draw(context, &[&wanted], &legend, &remarks);
     };
     for entry in legend::of(&before) {
         if !legend.contains(&entry) {
@@ -75,5 +75,5 @@ fn make(context: &Context<'_>) -> Made {
         }
     }
     let existing = existing::wanted(context, &before);
-    plans::draw_all(context, &[&existing, &wanted], &legend, &remarks)
+    plans::draw(context, &[&existing, &wanted], &legend, &remarks)
 }

@@ -152,7 +152,7 @@ fn make(context: &Context<'_>) -> Made {
     Made::Drawn(pages.into_iter().map(|marks| (marks, None)).collect())
 }
 
-fn state(element: &Element) -> String {
+pub(super) fn state(element: &Element) -> String {
     match element.state {
         State::New => "new",
         State::Existing => "existing",

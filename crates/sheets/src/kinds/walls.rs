@@ -8,7 +8,7 @@ use plan::{CeilingBuild, ElementId};
 
 use super::{Context, Kind, Made};
 use crate::dimension::between;
-use crate::fabric::{JOIST, SLAB, concrete};
+use crate::fabric::{Frame, JOIST, SLAB, concrete};
 use crate::leaders::leaders;
 use crate::paper::Area;
 use crate::plan_view::caption;
@@ -49,28 +49,13 @@ fn make(context: &Context<'_>) -> Made {
     Made::Drawn(pages)
 }
 
-/// A level place on the section: plan inches right of the outer face, up from the slab.
-struct Frame {
-    origin: P,
-    scale: Scale,
-}
-
-impl Frame {
-    fn at(&self, x: Len, up: Len) -> P {
-        self.origin.by(self.scale.points(x), -self.scale.points(up))
-    }
-
-    fn ring(&self, x: (Len, Len), up: (Len, Len)) -> Vec<P> {
-        vec![self.at(x.0, up.0), self.at(x.1, up.0), self.at(x.1, up.1), self.at(x.0, up.1)]
-    }
-}
-
 fn section(context: &Context<'_>, t: &WallType, scale: Scale, cell: Area, m: &mut Marks) {
     let site = &context.source.plan().site;
     let (joists, zero) = (site.joist_underside, Len::ZERO);
     let high = joists + SLAB + JOIST + Len::inches(6);
     let bottom = (cell.top + 14.0 + scale.points(high)).min(cell.bottom - 40.0);
-    let f = Frame { origin: P::new(cell.left + 22.0, bottom - scale.points(SLAB) - 6.0), scale };
+    let origin = P::new(cell.left + 22.0, bottom - scale.points(SLAB) - 6.0);
+    let f = Frame { origin, scale, start: Len::ZERO };
     let thin = Stroke::solid(Tone::Ink, 0.5);
     let start = concrete_behind(context, t);
     let wide = start + t.thickness();

@@ -6,9 +6,9 @@ use egui::{Button, Label, RichText, ScrollArea, Ui};
 use measure::System;
 use plan::element::RoomUse;
 use plan::{Body, ElementId, Plan};
-use rules::Trial;
+use rules::{Trial, capital};
 
-use super::super::form::{Form, capital};
+use super::super::form::Form;
 use super::super::inspector::room::demand_rows;
 use super::super::panes::findings::ink;
 use super::super::theme::Look;

@@ -86,7 +86,7 @@ impl Form {
         let shown = shown.strip_suffix(" mm").unwrap_or(&shown).to_owned();
         let accepted = format!(
             "{}: {}. Feet, inches, fractions, mm or m are read; a bare number means {}.",
-            capital(bound.what),
+            rules::capital(bound.what),
             bound.accepted(system),
             match system {
                 System::Imperial => "inches",
@@ -245,10 +245,4 @@ pub fn row(ui: &mut Ui, word: &str, value: impl FnOnce(&mut Ui)) {
         );
         ui.vertical(|ui| ui.horizontal_wrapped(value));
     });
-}
-
-/// A sentence's first letter in upper case.
-pub fn capital(text: &str) -> String {
-    let mut letters = text.chars();
-    letters.next().map_or_else(String::new, |first| first.to_uppercase().chain(letters).collect())
 }

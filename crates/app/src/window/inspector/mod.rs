@@ -20,9 +20,10 @@ pub mod window;
 
 use egui::{Label, RichText, Ui};
 use plan::{Body, Edit, Element, State};
+use rules::capital;
 
 use super::act::{Act, Cx};
-use super::form::{Form, capital};
+use super::form::Form;
 use super::panes::kit::heading;
 use super::view::FindingKey;
 

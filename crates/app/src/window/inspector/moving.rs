@@ -43,7 +43,7 @@ fn side(ui: &mut Ui, cx: &mut Cx<'_>, element: &Element, found: &RoomToMove, low
     let ends = if low { below } else { above };
     let far = system.inches(by.abs(), Precision::Floor);
     ui.horizontal_wrapped(|ui| {
-        ui.label(format!("{}:", super::super::form::capital(towards)));
+        ui.label(format!("{}:", rules::capital(towards)));
         let Some(ends) = ends else {
             let text = if by == Len::ZERO {
                 "no room looked at".to_owned()

@@ -4,9 +4,9 @@ use egui::{Button, Label, RichText, Ui, vec2};
 use geometry::Bounds;
 use measure::Precision;
 use plan::element::RoomUse;
+use rules::capital;
 
 use super::super::act::{Act, Cx};
-use super::super::form::capital;
 use super::heading;
 
 /// Lists the rooms; a click shows one and selects its tag.

@@ -9,11 +9,10 @@ use egui::{
 };
 use measure::{Precision, System};
 use plan::Edit;
-use rules::{Finding, Quantity, Safety, Severity};
+use rules::{Finding, Quantity, Safety, Severity, capital};
 
 use super::super::act::{Act, Cx};
 use super::super::dialogs::{Dialog, RuleBook};
-use super::super::form::capital;
 use super::super::paint;
 use super::super::remedies::Remedies;
 use super::super::theme::{Look, SMALL, mix};

@@ -7,10 +7,10 @@ use egui::{
 };
 use geometry::Bounds;
 use measure::Len;
+use rules::capital;
 use space::ways::{Hindrance, Target, Walked, WayIn};
 
 use super::super::act::{Act, Cx};
-use super::super::form::capital;
 use super::super::theme::{Look, SMALL, mix};
 use crate::way_words;
 

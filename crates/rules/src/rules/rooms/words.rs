@@ -34,7 +34,7 @@ pub(crate) fn rooms_called(rooms: &[&Room]) -> (String, bool) {
 }
 
 /// The text with a capital first letter.
-pub(crate) fn capital(text: &str) -> String {
+pub fn capital(text: &str) -> String {
     let mut chars = text.chars();
     match chars.next() {
         Some(first) => first.to_uppercase().chain(chars).collect(),
