@@ -6,16 +6,7 @@ use std::sync::Arc;
 use plan::{Body, Edit, Plan};
 use rules::room_to_move::Course;
 use rules::{Book, Kept};
-
-struct Random(u64);
-
-impl Random {
-    fn below(&mut self, bound: usize) -> usize {
-        self.0 =
-            self.0.wrapping_mul(6_364_136_223_846_793_005).wrapping_add(1_442_695_040_888_963_407);
-        (self.0 >> 33) as usize % bound
-    }
-}
+use whole::random::Random;
 
 /// A random element moved along its line; now and then one that is taken away, or stated to be torn out.
 fn edited(plan: &Plan, base: &Plan, random: &mut Random) -> Option<Plan> {

@@ -129,3 +129,11 @@ pub(crate) fn fitting<'a>(
     let elements = sheet.facts.standing(detail.kinds());
     elements.filter(move |e| detail.is_asked(&e.body, &e.details))
 }
+
+/// Those of them that are new work.
+pub(crate) fn new_work<'s, 'a>(
+    sheet: &'s Sheet<'a>,
+    detail: &'static Detail,
+) -> impl Iterator<Item = &'a Element> + use<'s, 'a> {
+    fitting(sheet, detail).filter(move |e| is_new(sheet, e))
+}

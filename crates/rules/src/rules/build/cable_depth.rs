@@ -6,7 +6,7 @@ use plan::element::{Layer, Material};
 use plan::{Body, Element};
 
 use crate::rules::rooms::words::{called, capital};
-use crate::rules::stated::{fitting, is_new, place};
+use crate::rules::stated::{new_work, place};
 use crate::{Check, Finding, Group, Phrase, Quantity, Rule, Severity, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
@@ -46,7 +46,7 @@ const WHY: &str = "A screw for the board, or a nail for a picture, goes into the
 
 fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
     let limit = sheet.book.len("cable-depth");
-    for wall in fitting(sheet, &CABLE_DEPTH).filter(|e| is_new(sheet, e)) {
+    for wall in new_work(sheet, &CABLE_DEPTH) {
         let answer = sheet.ask(wall, &CABLE_DEPTH);
         let stated = answer.len().filter(|_| answer.stated);
         let Some(depth) = stated.or_else(|| middle(wall)).filter(|depth| *depth < limit.value)

@@ -2,7 +2,7 @@
 
 use plan::detail::wall::COLUMN_BASE;
 
-use crate::rules::stated::{Demand, fitting, is_new, judge};
+use crate::rules::stated::{Demand, judge, new_work};
 use crate::{Check, Finding, Group, Quantity, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
@@ -46,7 +46,7 @@ fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
         required: Quantity::Words("treated, or on a pier 1 in high".to_owned()),
         advice: false,
     };
-    let columns = fitting(sheet, &COLUMN_BASE).filter(|e| is_new(sheet, e));
+    let columns = new_work(sheet, &COLUMN_BASE);
     judge(sheet, out, &sheet.book.cite("column-base"), &demand, columns, |a| {
         a.is(&["steel or concrete", "treated wood", "wood on a pier 1 in high"])
     });

@@ -2,7 +2,7 @@
 
 use plan::detail::wall::FIREBLOCK_OF;
 
-use crate::rules::stated::{Demand, fitting, is_new, judge};
+use crate::rules::stated::{Demand, judge, new_work};
 use crate::{Check, Finding, Group, Quantity, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
@@ -47,7 +47,7 @@ fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
         required: Quantity::Words("lumber, board or batts".to_owned()),
         advice: false,
     };
-    let elements = fitting(sheet, &FIREBLOCK_OF).filter(|e| is_new(sheet, e));
+    let elements = new_work(sheet, &FIREBLOCK_OF);
     judge(sheet, out, &sheet.book.cite("fireblock-material"), &demand, elements, |a| {
         !a.is(&["foam, or loose fibre"])
     });

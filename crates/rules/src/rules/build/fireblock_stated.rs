@@ -3,7 +3,7 @@
 use plan::detail::Value;
 use plan::detail::wall::FIREBLOCKED;
 
-use crate::rules::stated::{Demand, fitting, is_new, judge, state_all};
+use crate::rules::stated::{Demand, judge, new_work, state_all};
 use crate::{Check, Finding, Group, Quantity, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
@@ -47,7 +47,7 @@ fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
         required: Quantity::Words("closed at floor and ceiling, and every 10 ft".to_owned()),
         advice: false,
     };
-    let elements = fitting(sheet, &FIREBLOCKED).filter(|e| is_new(sheet, e));
+    let elements = new_work(sheet, &FIREBLOCKED);
     judge(sheet, out, &sheet.book.cite("fireblock-stated"), &demand, elements, |a| {
         a.yes() == Some(true)
     });

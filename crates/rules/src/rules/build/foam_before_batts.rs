@@ -5,7 +5,7 @@ use plan::detail::site::CLIMATE_ZONE;
 use plan::detail::wall::{CAVITY_R, FOAM_R};
 
 use crate::rules::rooms::words::{called, capital};
-use crate::rules::stated::{fitting, is_new, place};
+use crate::rules::stated::{new_work, place};
 use crate::{Check, Finding, Group, Phrase, Quantity, Rule, Severity, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
@@ -51,7 +51,7 @@ fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
         Some("7" | "8") => "foam-batts-7",
         _ => return,
     };
-    for element in fitting(sheet, &FOAM_R).filter(|e| is_new(sheet, e)) {
+    for element in new_work(sheet, &FOAM_R) {
         out.extend(judge(sheet, element, slug));
     }
 }

@@ -3,7 +3,7 @@
 use plan::detail::Value;
 use plan::detail::opening::GLASS_IN_DOOR;
 
-use crate::rules::stated::{Demand, fitting, is_new, judge, state_all};
+use crate::rules::stated::{Demand, judge, new_work, state_all};
 use crate::{Check, Finding, Group, Quantity, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
@@ -47,7 +47,7 @@ fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
         required: Quantity::Words("safety glass".to_owned()),
         advice: false,
     };
-    let elements = fitting(sheet, &GLASS_IN_DOOR).filter(|e| is_new(sheet, e));
+    let elements = new_work(sheet, &GLASS_IN_DOOR);
     judge(sheet, out, &sheet.book.cite("glass-in-door"), &demand, elements, |a| {
         a.is(&["none", "safety glass"])
     });

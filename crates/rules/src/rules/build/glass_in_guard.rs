@@ -2,7 +2,7 @@
 
 use plan::detail::stair::GUARD_GLASS;
 
-use crate::rules::stated::{Demand, fitting, is_new, judge};
+use crate::rules::stated::{Demand, judge, new_work};
 use crate::{Check, Finding, Group, Quantity, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
@@ -46,7 +46,7 @@ fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
         required: Quantity::Words("safety glass".to_owned()),
         advice: false,
     };
-    let elements = fitting(sheet, &GUARD_GLASS).filter(|e| is_new(sheet, e));
+    let elements = new_work(sheet, &GUARD_GLASS);
     judge(sheet, out, &sheet.book.cite("glass-in-guard"), &demand, elements, |a| {
         a.is(&["none", "safety glass"])
     });

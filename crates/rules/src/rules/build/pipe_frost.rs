@@ -2,7 +2,7 @@
 
 use plan::detail::wall::PIPE_IN_WALL;
 
-use crate::rules::stated::{Demand, fitting, is_new, judge};
+use crate::rules::stated::{Demand, judge, new_work};
 use crate::{Check, Finding, Group, Quantity, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
@@ -46,7 +46,7 @@ fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
         required: Quantity::Words("on the warm side".to_owned()),
         advice: false,
     };
-    let elements = fitting(sheet, &PIPE_IN_WALL).filter(|e| is_new(sheet, e));
+    let elements = new_work(sheet, &PIPE_IN_WALL);
     judge(sheet, out, &sheet.book.cite("pipe-frost"), &demand, elements, |a| {
         a.is(&["none", "on the warm side"])
     });

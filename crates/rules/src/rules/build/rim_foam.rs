@@ -3,7 +3,7 @@
 use plan::detail::Value;
 use plan::detail::wall::RIM;
 
-use crate::rules::stated::{Demand, fitting, is_new, judge, state_all};
+use crate::rules::stated::{Demand, judge, new_work, state_all};
 use crate::{Check, Finding, Group, Quantity, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
@@ -48,7 +48,7 @@ fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
         required: Quantity::Words("board over it, or thin sprayed foam".to_owned()),
         advice: false,
     };
-    let elements = fitting(sheet, &RIM).filter(|e| is_new(sheet, e));
+    let elements = new_work(sheet, &RIM);
     judge(sheet, out, &sheet.book.cite("rim-foam"), &demand, elements, |a| {
         a.is(&["not by foam", "sprayed foam, up to 3 1/4 in", "foam under board"])
     });

@@ -2,7 +2,7 @@
 
 use plan::detail::plumbing::SLIP_JOINTS;
 
-use crate::rules::stated::{Demand, fitting, is_new, judge};
+use crate::rules::stated::{Demand, judge, new_work};
 use crate::{Check, Finding, Group, Quantity, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
@@ -46,7 +46,7 @@ fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
         required: Quantity::Words("a panel of 12 in".to_owned()),
         advice: false,
     };
-    let elements = fitting(sheet, &SLIP_JOINTS).filter(|e| is_new(sheet, e));
+    let elements = new_work(sheet, &SLIP_JOINTS);
     judge(sheet, out, &sheet.book.cite("slip-joints"), &demand, elements, |a| {
         a.is(&["none, or in sight", "panel of 12 in"])
     });

@@ -3,7 +3,7 @@
 use plan::detail::Value;
 use plan::detail::wall::FASTENERS;
 
-use crate::rules::stated::{Demand, fitting, is_new, judge, state_all};
+use crate::rules::stated::{Demand, judge, new_work, state_all};
 use crate::{Check, Finding, Group, Quantity, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
@@ -47,7 +47,7 @@ fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
         required: Quantity::Words("hot-dip zinc, stainless or rated".to_owned()),
         advice: false,
     };
-    let elements = fitting(sheet, &FASTENERS).filter(|e| is_new(sheet, e));
+    let elements = new_work(sheet, &FASTENERS);
     judge(sheet, out, &sheet.book.cite("treated-fasteners"), &demand, elements, |a| {
         a.is(&["hot-dip zinc or stainless", "rated for treated wood"])
     });

@@ -3,7 +3,7 @@
 use plan::detail::Value;
 use plan::detail::electrical::ALARM_POWER;
 
-use crate::rules::stated::{Demand, fitting, is_new, judge, state_all};
+use crate::rules::stated::{Demand, judge, new_work, state_all};
 use crate::{Check, Finding, Group, Quantity, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
@@ -47,7 +47,7 @@ fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
         required: Quantity::Words("house wiring with battery".to_owned()),
         advice: false,
     };
-    let elements = fitting(sheet, &ALARM_POWER).filter(|e| is_new(sheet, e));
+    let elements = new_work(sheet, &ALARM_POWER);
     judge(sheet, out, &sheet.book.cite("alarm-power"), &demand, elements, |a| {
         a.is(&["house wiring with battery"])
     });

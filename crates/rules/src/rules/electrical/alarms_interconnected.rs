@@ -3,7 +3,7 @@
 use plan::detail::Value;
 use plan::detail::electrical::SOUNDS_TOGETHER;
 
-use crate::rules::stated::{Demand, fitting, is_new, judge, state_all};
+use crate::rules::stated::{Demand, judge, new_work, state_all};
 use crate::{Check, Finding, Group, Quantity, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
@@ -47,7 +47,7 @@ fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
         required: Quantity::Words("all together".to_owned()),
         advice: false,
     };
-    let elements = fitting(sheet, &SOUNDS_TOGETHER).filter(|e| is_new(sheet, e));
+    let elements = new_work(sheet, &SOUNDS_TOGETHER);
     judge(sheet, out, &sheet.book.cite("alarms-interconnected"), &demand, elements, |a| {
         a.yes() == Some(true)
     });

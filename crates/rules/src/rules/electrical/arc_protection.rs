@@ -7,7 +7,7 @@ use plan::element::RoomUse;
 
 use super::devices::room_of;
 use crate::rules::rooms::uses::habitable;
-use crate::rules::stated::{Demand, fitting, is_new, judge, state_all};
+use crate::rules::stated::{Demand, judge, new_work, state_all};
 use crate::{Check, Finding, Group, Quantity, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
@@ -53,7 +53,7 @@ fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
         required: Quantity::Words("protected (AFCI)".to_owned()),
         advice: false,
     };
-    let asked = fitting(sheet, &ARC_PROTECTION).filter(|e| is_new(sheet, e)).filter(|e| {
+    let asked = new_work(sheet, &ARC_PROTECTION).filter(|e| {
         let Body::Service(point) = &e.body else { return false };
         room_of(sheet, point).is_some_and(|room| lived_in(sheet.facts.room(room).room_use))
     });

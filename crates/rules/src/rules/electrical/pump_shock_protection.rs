@@ -3,7 +3,7 @@
 use plan::detail::Value;
 use plan::detail::electrical::PUMP_PROTECTION;
 
-use crate::rules::stated::{Demand, fitting, is_new, judge, state_all};
+use crate::rules::stated::{Demand, judge, new_work, state_all};
 use crate::{Check, Finding, Group, Quantity, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
@@ -50,7 +50,7 @@ fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
         required: Quantity::Words("protected (GFCI)".to_owned()),
         advice: false,
     };
-    let elements = fitting(sheet, &PUMP_PROTECTION).filter(|e| is_new(sheet, e));
+    let elements = new_work(sheet, &PUMP_PROTECTION);
     judge(sheet, out, &sheet.book.cite("pump-shock-protection"), &demand, elements, |a| {
         a.yes() == Some(true)
     });

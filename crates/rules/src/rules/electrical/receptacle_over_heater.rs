@@ -2,7 +2,7 @@
 
 use plan::detail::electrical::OVER_HEATER;
 
-use crate::rules::stated::{Demand, fitting, is_new, judge};
+use crate::rules::stated::{Demand, judge, new_work};
 use crate::{Check, Finding, Group, Quantity, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
@@ -46,7 +46,7 @@ fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
         required: Quantity::Words("not over a heater".to_owned()),
         advice: false,
     };
-    let elements = fitting(sheet, &OVER_HEATER).filter(|e| is_new(sheet, e));
+    let elements = new_work(sheet, &OVER_HEATER);
     judge(sheet, out, &sheet.book.cite("receptacle-over-heater"), &demand, elements, |a| {
         a.yes() == Some(false)
     });

@@ -3,7 +3,7 @@
 use plan::detail::Value;
 use plan::detail::electrical::RECESSED;
 
-use crate::rules::stated::{Demand, fitting, is_new, judge, state_all};
+use crate::rules::stated::{Demand, judge, new_work, state_all};
 use crate::{Check, Finding, Group, Quantity, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
@@ -48,7 +48,7 @@ fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
         required: Quantity::Words("rated for contact, or kept clear".to_owned()),
         advice: false,
     };
-    let elements = fitting(sheet, &RECESSED).filter(|e| is_new(sheet, e));
+    let elements = new_work(sheet, &RECESSED);
     judge(sheet, out, &sheet.book.cite("recessed-light"), &demand, elements, |a| {
         a.is(&[
             "not recessed",

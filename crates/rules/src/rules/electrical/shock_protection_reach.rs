@@ -3,7 +3,7 @@
 use plan::detail::Value;
 use plan::detail::electrical::PROTECTION_IN_REACH;
 
-use crate::rules::stated::{Demand, fitting, is_new, judge, state_all};
+use crate::rules::stated::{Demand, judge, new_work, state_all};
 use crate::{Check, Finding, Group, Quantity, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
@@ -47,7 +47,7 @@ fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
         required: Quantity::Words("readily accessible".to_owned()),
         advice: false,
     };
-    let elements = fitting(sheet, &PROTECTION_IN_REACH).filter(|e| is_new(sheet, e));
+    let elements = new_work(sheet, &PROTECTION_IN_REACH);
     judge(sheet, out, &sheet.book.cite("shock-protection-reach"), &demand, elements, |a| {
         a.yes() == Some(true)
     });

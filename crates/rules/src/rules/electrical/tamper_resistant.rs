@@ -3,7 +3,7 @@
 use plan::detail::Value;
 use plan::detail::electrical::TAMPER_RESISTANT;
 
-use crate::rules::stated::{Demand, fitting, is_new, judge, state_all};
+use crate::rules::stated::{Demand, judge, new_work, state_all};
 use crate::{Check, Finding, Group, Quantity, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
@@ -47,7 +47,7 @@ fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
         required: Quantity::Words("tamper-resistant".to_owned()),
         advice: false,
     };
-    let elements = fitting(sheet, &TAMPER_RESISTANT).filter(|e| is_new(sheet, e));
+    let elements = new_work(sheet, &TAMPER_RESISTANT);
     judge(sheet, out, &sheet.book.cite("tamper-resistant"), &demand, elements, |a| {
         a.yes() == Some(true)
     });

@@ -2,7 +2,7 @@
 
 use plan::detail::heat::CONDENSATE_CLEANED;
 
-use crate::rules::stated::{Demand, fitting, is_new, judge};
+use crate::rules::stated::{Demand, judge, new_work};
 use crate::{Check, Finding, Group, Quantity, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
@@ -46,7 +46,7 @@ fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
         required: Quantity::Words("cleared without cutting".to_owned()),
         advice: false,
     };
-    let elements = fitting(sheet, &CONDENSATE_CLEANED).filter(|e| is_new(sheet, e));
+    let elements = new_work(sheet, &CONDENSATE_CLEANED);
     judge(sheet, out, &sheet.book.cite("condensate-cleaned"), &demand, elements, |a| {
         a.yes() == Some(true)
     });

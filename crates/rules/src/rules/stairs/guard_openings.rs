@@ -2,7 +2,7 @@
 
 use plan::detail::stair::GUARD_OPENING;
 
-use crate::rules::stated::{Demand, fitting, is_new, judge};
+use crate::rules::stated::{Demand, judge, new_work};
 use crate::{Check, Finding, Group, Quantity, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
@@ -47,7 +47,7 @@ fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
         required: Quantity::Len(limit.value),
         advice: false,
     };
-    let elements = fitting(sheet, &GUARD_OPENING).filter(|e| is_new(sheet, e));
+    let elements = new_work(sheet, &GUARD_OPENING);
     judge(sheet, out, &sheet.book.cite("guard-openings"), &demand, elements, |a| {
         a.len().is_some_and(|len| len < limit.value)
     });

@@ -2,7 +2,7 @@
 
 use plan::detail::stair::RISER_LEAN;
 
-use crate::rules::stated::{Demand, fitting, is_new, judge};
+use crate::rules::stated::{Demand, judge, new_work};
 use crate::{Check, Finding, Group, Quantity, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
@@ -47,7 +47,7 @@ fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
         required: Quantity::Words(format!("{} °", limit.value)),
         advice: false,
     };
-    let elements = fitting(sheet, &RISER_LEAN).filter(|e| is_new(sheet, e));
+    let elements = new_work(sheet, &RISER_LEAN);
     judge(sheet, out, &sheet.book.cite("riser-lean"), &demand, elements, |a| {
         a.number().is_some_and(|n| n <= limit.value)
     });

@@ -2,7 +2,7 @@
 
 use plan::detail::stair::RAIL_HEIGHT;
 
-use crate::rules::stated::{Demand, fitting, is_new, judge};
+use crate::rules::stated::{Demand, judge, new_work};
 use crate::{Check, Finding, Group, Quantity, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
@@ -49,7 +49,7 @@ fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
         required: Quantity::Words("34 in to 38 in".to_owned()),
         advice: false,
     };
-    let elements = fitting(sheet, &RAIL_HEIGHT).filter(|e| is_new(sheet, e));
+    let elements = new_work(sheet, &RAIL_HEIGHT);
     judge(sheet, out, &sheet.book.cite("stair-rail-height-least"), &demand, elements, |a| {
         a.len().is_some_and(|len| range.contains(&len))
     });

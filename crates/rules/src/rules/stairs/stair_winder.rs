@@ -3,7 +3,7 @@
 use plan::detail::Detail;
 use plan::detail::stair::{WINDER_NARROW, WINDER_WALKLINE};
 
-use crate::rules::stated::{Demand, fitting, is_new, judge};
+use crate::rules::stated::{Demand, judge, new_work};
 use crate::{Check, Finding, Group, Quantity, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
@@ -53,7 +53,7 @@ fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
             required: Quantity::Len(limit.value),
             advice: false,
         };
-        let elements = fitting(sheet, detail).filter(|e| is_new(sheet, e));
+        let elements = new_work(sheet, detail);
         judge(sheet, out, &limit.citation, &demand, elements, |a| {
             a.len().is_some_and(|len| len >= limit.value)
         });

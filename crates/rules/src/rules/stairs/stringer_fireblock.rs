@@ -3,7 +3,7 @@
 use plan::detail::Value;
 use plan::detail::stair::STRINGERS_BLOCKED;
 
-use crate::rules::stated::{Demand, fitting, is_new, judge, state_all};
+use crate::rules::stated::{Demand, judge, new_work, state_all};
 use crate::{Check, Finding, Group, Quantity, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
@@ -47,7 +47,7 @@ fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
         required: Quantity::Words("closed at top and bottom".to_owned()),
         advice: false,
     };
-    let elements = fitting(sheet, &STRINGERS_BLOCKED).filter(|e| is_new(sheet, e));
+    let elements = new_work(sheet, &STRINGERS_BLOCKED);
     judge(sheet, out, &sheet.book.cite("stringer-fireblock"), &demand, elements, |a| {
         a.yes() == Some(true)
     });

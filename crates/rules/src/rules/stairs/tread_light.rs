@@ -2,7 +2,7 @@
 
 use plan::detail::stair::TREAD_LIGHT;
 
-use crate::rules::stated::{Demand, fitting, is_new, judge};
+use crate::rules::stated::{Demand, judge, new_work};
 use crate::{Check, Finding, Group, Quantity, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
@@ -47,7 +47,7 @@ fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
         required: Quantity::Words(format!("{} tenths fc", limit.value)),
         advice: false,
     };
-    let elements = fitting(sheet, &TREAD_LIGHT).filter(|e| is_new(sheet, e));
+    let elements = new_work(sheet, &TREAD_LIGHT);
     judge(sheet, out, &sheet.book.cite("tread-light"), &demand, elements, |a| {
         a.number().is_some_and(|n| n >= limit.value)
     });

@@ -3,7 +3,7 @@
 use plan::detail::Value;
 use plan::detail::opening::WELL_DRAIN;
 
-use crate::rules::stated::{Demand, fitting, is_new, judge, state_all};
+use crate::rules::stated::{Demand, judge, new_work, state_all};
 use crate::{Check, Finding, Group, Quantity, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
@@ -47,7 +47,7 @@ fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
         required: Quantity::Words("drained".to_owned()),
         advice: false,
     };
-    let elements = fitting(sheet, &WELL_DRAIN).filter(|e| is_new(sheet, e));
+    let elements = new_work(sheet, &WELL_DRAIN);
     judge(sheet, out, &sheet.book.cite("well-drain"), &demand, elements, |a| a.yes() == Some(true));
 }
 
