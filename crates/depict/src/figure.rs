@@ -29,7 +29,7 @@ pub fn figure(facts: &Facts, finding: &Finding, size: (f32, f32), system: System
 
 /// The box round the finding's places, and round its elements as far as the box stays small.
 fn about(facts: &Facts, finding: &Finding) -> Bounds {
-    let places = finding.places.iter().flat_map(place);
+    let places = finding.places_on(facts).flat_map(|p| place(&p));
     let mut all = Bounds::of(places);
     for id in &finding.elements {
         let with = all.union(Bounds::of(element(facts, *id)));
@@ -53,6 +53,7 @@ fn place(place: &Place) -> Vec<Pt> {
         Place::Breach { keep_clear, overlap } => {
             keep_clear.iter().chain(overlap.iter().flatten()).copied().collect()
         }
+        _ => Vec::new(),
     }
 }
 

@@ -78,17 +78,17 @@ pub(crate) fn badge_box(at: P) -> [P; 4] {
 
 /// The place of a finding's badge: its first place, else its first element.
 fn anchor(canvas: &Canvas<'_>, finding: &Finding) -> Option<P> {
-    let at = match finding.places.first() {
+    let facts = canvas.scene.facts;
+    let at = match finding.places.first().and_then(|place| place.on(facts)).as_deref() {
         Some(Place::Point(p)) => Some(*p),
         Some(Place::Span(a, b)) => Some(a.midway(*b)),
         Some(Place::Area(ring)) => middle(ring),
         Some(Place::Breach { keep_clear, overlap }) => {
             overlap.first().and_then(|r| middle(r)).or_else(|| middle(keep_clear))
         }
-        None => None,
+        _ => None,
     };
     at.map(|p| canvas.view.screen_from_plan(p)).or_else(|| {
-        let facts = canvas.scene.facts;
         let element = finding.elements.iter().find_map(|id| facts.plan.get(*id))?;
         match &element.body {
             Body::Service(s) => Some(services::anchor(canvas, s)),
@@ -110,8 +110,8 @@ pub(crate) fn places(canvas: &Canvas<'_>, placer: &mut Placer, marks: &mut Marks
             continue;
         }
         marks.group(origin(canvas, finding), |m| {
-            for place in &finding.places {
-                one(canvas, finding, place, lit, placer, m);
+            for place in finding.places_on(canvas.scene.facts) {
+                one(canvas, finding, &place, lit, placer, m);
             }
         });
     }
@@ -152,7 +152,7 @@ fn one(
                 m.outline(canvas.view.ring(keep_clear), strong);
             }
         }
-        Place::Point(_) | Place::Span(..) | Place::Area(_) | Place::Breach { .. } => {}
+        _ => {}
     }
 }
 

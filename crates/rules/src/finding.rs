@@ -1,8 +1,11 @@
 //! What the checker says.
 
-use geometry::{Pt, Ring};
+use std::borrow::Cow;
+
+use geometry::{Pt, Ring, Seg};
 use measure::{Area, Len, Precision, System};
-use plan::{Edit, Edition, ElementId};
+use plan::{Body, Edit, Edition, ElementId};
+use space::{Facts, RoomIndex};
 
 use crate::Phrase;
 
@@ -56,6 +59,9 @@ pub struct Citation {
 }
 
 /// What to paint on the plan for a finding.
+///
+/// A place that is named by what stands there ([`Place::Of`] and those after it) moves along with it: [`Place::on`] says
+/// where it is. So a finding that says nothing of where something stands is the same wherever it stands.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub enum Place {
     Point(Pt),
@@ -67,6 +73,16 @@ pub enum Place {
         keep_clear: Ring,
         overlap: Vec<Ring>,
     },
+    /// The point that stands for an element.
+    Of(ElementId),
+    /// From end to end of a wall or an opening.
+    Along(ElementId),
+    /// The floor under a service point, a furnishing or a flight.
+    Under(ElementId),
+    /// The point at which a room's name stands.
+    Label(RoomIndex),
+    /// The floor of a room.
+    Floor(RoomIndex),
 }
 
 /// Whether a remedy may be applied without asking.
@@ -106,6 +122,54 @@ pub struct Finding {
     pub places: Vec<Place>,
     /// The user's reason, where it has been set aside.
     pub set_aside: Option<String>,
+}
+
+impl Place {
+    /// The place on a plan as a point, a span, an area or a breach; nothing where what names it doesn't stand.
+    pub fn on(&self, facts: &Facts) -> Option<Cow<'_, Place>> {
+        let place = match self {
+            Place::Point(_) | Place::Span(..) | Place::Area(_) | Place::Breach { .. } => {
+                return Some(Cow::Borrowed(self));
+            }
+            Place::Of(id) => Place::Point(middle(facts, *id)?),
+            Place::Along(id) => {
+                let line = line(facts, *id)?;
+                Place::Span(line.a, line.b)
+            }
+            Place::Under(id) => Place::Area(corners(facts, *id)?),
+            Place::Label(room) => Place::Point(facts.rooms.get(room.0)?.label_at),
+            Place::Floor(room) => Place::Area(facts.rooms.get(room.0)?.shape.outer.clone()),
+        };
+        Some(Cow::Owned(place))
+    }
+}
+
+/// The line of a wall or an opening.
+fn line(facts: &Facts, id: ElementId) -> Option<Seg> {
+    facts.opening(id).map(|o| o.line).or_else(|| facts.wall(id).map(|w| w.line))
+}
+
+fn corners(facts: &Facts, id: ElementId) -> Option<Ring> {
+    let placed = match &facts.plan.get(id)?.body {
+        Body::Service(s) => s.placed(),
+        Body::Furnishing(f) => f.placed(),
+        Body::Stair(s) => s.placed(),
+        _ => return None,
+    };
+    Some(placed.corners().to_vec())
+}
+
+fn middle(facts: &Facts, id: ElementId) -> Option<Pt> {
+    Some(match &facts.plan.get(id)?.body {
+        Body::Opening(_) | Body::Shell(_) | Body::Partition(_) | Body::Furring(_) => {
+            let line = line(facts, id)?;
+            line.a.midway(line.b)
+        }
+        Body::Service(s) => s.placed().centre(),
+        Body::Furnishing(f) => f.placed().centre(),
+        Body::Stair(s) => s.foot,
+        body => *body.points().first()?,
+    })
 }
 
 impl Severity {
@@ -186,6 +250,11 @@ impl Finding {
         self.measured = Some(measured);
         self.required = Some(required);
         self
+    }
+
+    /// The places on a plan, as points, spans, areas and breaches.
+    pub fn places_on<'a>(&'a self, facts: &'a Facts) -> impl Iterator<Item = Cow<'a, Place>> {
+        self.places.iter().filter_map(|place| place.on(facts))
     }
 
     /// A place to paint.

@@ -1,23 +1,23 @@
 //! Findings of one plan after another, when little changes between them.
 //!
-//! Rules that judge things one by one ([`Check`]) are asked again only about those of which something has changed; what
-//! they said about the others is kept. Rules that judge the plan as a whole are asked every time. Where more than places
-//! has changed ([`Changes::between`] says `None`), everything is judged anew.
+//! A rule is asked again only about that of which something has changed ([`Check`]); what it said about the rest is kept,
+//! and so are measures that several rules ask for. Where more than places has changed ([`Changes::between`] says `None`),
+//! everything is judged anew.
 
-use std::cell::RefCell;
 use std::collections::BTreeSet;
-use std::rc::Rc;
 use std::sync::{Arc, LazyLock};
 
 use measure::Len;
 use plan::ElementId;
-use space::{Changes, Facts, RoomIndex};
+use plan::element::BodyKind;
+use space::{Changes, Facts, Near, On, RoomIndex};
 
 use crate::check::set_aside;
-use crate::{Book, Check, Finding, KeepClear, RULES, Rule, Severity, Sheet, rules};
-
-/// What is judged may lie a little farther off than it is measured: corners are rounded.
-const MARGIN: Len = Len::inches(1);
+use crate::rule::Measures;
+use crate::rules::KEEP;
+use crate::rules::electrical::devices;
+use crate::rules::way_out::need;
+use crate::{Book, Check, Finding, KeepClear, RULES, Reach, Rule, Severity, Sheet, rules};
 
 /// Remembers what was found in one plan for the next. What it gives is what [`crate::check_with_keep_clears`] gives.
 #[derive(Debug, Default)]
@@ -29,6 +29,11 @@ pub struct Kept {
 struct State {
     facts: Arc<Facts>,
     book: Book,
+    /// How far each rule looks.
+    reach: Vec<Len>,
+    /// Whether all rooms are excused from an escape opening: it hangs on their areas together.
+    excused: bool,
+    measures: Measures,
     /// For each rule what it found, in the order of [`Found::key`].
     rules: Vec<Vec<Found>>,
 }
@@ -48,6 +53,20 @@ impl Found {
     }
 }
 
+impl State {
+    fn new(facts: &Arc<Facts>) -> State {
+        let book = Book::of(&facts.plan.site);
+        State {
+            facts: Arc::clone(facts),
+            reach: RULES.iter().map(|rule| rule.check.reach(&book)).collect(),
+            book,
+            excused: false,
+            measures: Measures::default(),
+            rules: vec![Vec::new(); RULES.len()],
+        }
+    }
+}
+
 impl Kept {
     /// The findings and the keep-clear boxes of a plan, held to the book of its site.
     pub fn check(&mut self, facts: &Arc<Facts>) -> (Vec<Arc<Finding>>, Vec<KeepClear>) {
@@ -56,126 +75,165 @@ impl Kept {
         let mut state = match (before, &changes) {
             // The site is the same, and so is the book.
             (Some(state), Some(_)) => State { facts: Arc::clone(facts), ..state },
-            _ => State {
-                facts: Arc::clone(facts),
-                book: Book::of(&facts.plan.site),
-                rules: vec![Vec::new(); RULES.len()],
-            },
+            _ => State::new(facts),
         };
-        let sheet = Sheet::new(facts, &state.book);
-        let again = Again::new(&sheet, changes.as_ref());
-        for (rule, found) in RULES.iter().zip(&mut state.rules) {
-            again.judge(rule, found);
+        let mut sheet = Sheet::new(facts, &state.book);
+        let excused = need::only_excused(&sheet);
+        let changes = changes.filter(|_| excused == state.excused);
+        state.excused = excused;
+        let again = changes.map(|changes| {
+            let farthest = state.reach.iter().copied().fold(Len::ZERO, Len::max);
+            Again::new(&sheet, changes, farthest)
+        });
+        if let Some(again) = &again {
+            sheet.measures = state.measures;
+            again.measure(&mut sheet);
+        }
+        for ((rule, reach), found) in RULES.iter().zip(&state.reach).zip(&mut state.rules) {
+            let mut new = New { sheet: &sheet, out: Vec::new(), found: Vec::new() };
+            match &again {
+                Some(again) => again.judge(rule, *reach, found, &mut new),
+                None => {
+                    found.clear();
+                    everything(rule, &mut new);
+                }
+            }
+            if !new.found.is_empty() {
+                found.append(&mut new.found);
+                // What was kept is in order, and a stable sort sees that.
+                found.sort_by(|a, b| a.key().cmp(&b.key()));
+            }
         }
         let keep_clears = rules::keep_clears(&sheet);
         let findings = in_order(&state.rules);
+        state.measures = sheet.measures;
         self.state = Some(state);
         (findings, keep_clears)
     }
 }
 
-/// What is to be judged again.
-struct Again<'a> {
-    sheet: &'a Sheet<'a>,
-    /// Nothing where everything is.
-    changes: Option<&'a Changes>,
-    rooms: Vec<RoomIndex>,
-    openings: ByReach<BTreeSet<usize>>,
-    things: ByReach<BTreeSet<ElementId>>,
+/// Judges everything that a rule is about.
+fn everything(rule: &Rule, new: &mut New<'_>) {
+    let (sheet, facts) = (new.sheet, new.sheet.facts);
+    match rule.check {
+        Check::Plan(_, check) => new.judge(0, |out| check(sheet, out)),
+        Check::Room(check) | Check::Rooms(check) => {
+            facts.rooms.iter().for_each(|r| new.judge(r.index.0, |out| check(sheet, r, out)));
+        }
+        Check::Openings(_, check) => facts.openings.iter().enumerate().for_each(|(i, opening)| {
+            new.judge(i, |out| check(sheet, opening, out));
+        }),
+        Check::Things(kinds, _, check) => {
+            let things = kinds.iter().flat_map(|k| facts.places(*k)).copied();
+            things.for_each(|place| {
+                new.judge(place as usize, |out| check(sheet, facts.element_at(place), out));
+            });
+        }
+        Check::Services(kinds, _, check) => {
+            for place in devices::of_kinds(sheet, kinds) {
+                if let Some((element, service)) = devices::service_at(sheet, place) {
+                    new.judge(place as usize, |out| check(sheet, element, service, out));
+                }
+            }
+        }
+    }
 }
 
-impl<'a> Again<'a> {
-    fn new(sheet: &'a Sheet<'a>, changes: Option<&'a Changes>) -> Again<'a> {
-        let rooms = match changes {
-            Some(changes) => changes.rooms(sheet.facts).into_iter().collect(),
-            None => sheet.facts.rooms.iter().map(|r| r.index).collect(),
-        };
-        let (openings, things) = Default::default();
-        Again { sheet, changes, rooms, openings, things }
+/// What is to be judged again.
+struct Again {
+    changes: Changes,
+    near: Near,
+    rooms: BTreeSet<RoomIndex>,
+    rooms_and_next: BTreeSet<RoomIndex>,
+    /// How far the spaces before service points reach.
+    keeps: Len,
+}
+
+impl Again {
+    fn new(sheet: &Sheet<'_>, changes: Changes, farthest: Len) -> Again {
+        let keeps = Reach::greatest(KEEP, sheet.book);
+        Again {
+            near: changes.near(sheet.facts, farthest.max(keeps)),
+            rooms: changes.rooms().clone(),
+            rooms_and_next: changes.rooms_and_next(sheet.facts),
+            changes,
+            keeps,
+        }
     }
 
-    fn judge(&self, rule: &Rule, found: &mut Vec<Found>) {
-        let (sheet, facts) = (self.sheet, self.sheet.facts);
-        let mut new = New { sheet, out: Vec::new(), found: Vec::new() };
-        match rule.check {
-            Check::Plan(check) => {
-                found.clear();
-                new.judge(0, |out| check(sheet, out));
+    /// Brings the measures that were taken of the plan before up to this one.
+    fn measure(&self, sheet: &mut Sheet<'_>) {
+        // What needs an escape opening, and what things are called, is as it was.
+        if self.changes.touch(&[On::Kind(BodyKind::Service)]) {
+            sheet.measures.devices.take();
+        }
+        let Some(mut keeps) = sheet.measures.keeps.take() else { return };
+        for place in self.near.things(BodyKind::Service, self.keeps) {
+            let element = sheet.facts.element_at(place);
+            let Ok(at) = keeps.binary_search_by_key(&element.id, |keep| keep.service) else {
+                continue;
+            };
+            if let Some(keep) = rules::keep(sheet, element) {
+                keeps[at] = keep;
             }
-            Check::Kinds(kinds, check) => {
-                if self.changes.is_none_or(|changes| changes.touch(kinds)) {
+        }
+        sheet.measures.keeps = keeps.into();
+    }
+
+    fn judge(&self, rule: &Rule, reach: Len, found: &mut Vec<Found>, new: &mut New<'_>) {
+        let (sheet, facts) = (new.sheet, new.sheet.facts);
+        match rule.check {
+            Check::Plan(on, check) => {
+                if self.changes.touch(on) {
                     found.clear();
                     new.judge(0, |out| check(sheet, out));
                 }
             }
-            Check::Rooms(check) => {
-                forget(found, |subject| self.rooms.binary_search(&RoomIndex(subject)).is_ok());
-                for room in &self.rooms {
-                    new.judge(room.0, |out| check(sheet, facts.room(*room), out));
+            Check::Room(check) => rooms(&self.rooms, check, found, new),
+            Check::Rooms(check) => rooms(&self.rooms_and_next, check, found, new),
+            Check::Openings(_, check) => {
+                for i in self.near.openings(reach) {
+                    forget(found, i);
+                    new.judge(i, |out| check(sheet, &facts.openings[i], out));
                 }
             }
-            Check::Openings(limits, check) => match self.changes {
-                Some(changes) => {
-                    let near = self.openings.of(self.reach(limits), |r| changes.openings(facts, r));
-                    forget(found, |subject| near.contains(&subject));
-                    for &i in near.iter() {
-                        new.judge(i, |out| check(sheet, &facts.openings[i], out));
+            Check::Things(kinds, _, check) => {
+                for place in kinds.iter().flat_map(|kind| self.near.things(*kind, reach)) {
+                    forget(found, place as usize);
+                    new.judge(place as usize, |out| check(sheet, facts.element_at(place), out));
+                }
+            }
+            Check::Services(kinds, _, check) => {
+                for place in self.near.things(BodyKind::Service, reach) {
+                    let Some((element, service)) = devices::service_at(sheet, place) else {
+                        continue;
+                    };
+                    if kinds.contains(&service.kind) {
+                        forget(found, place as usize);
+                        new.judge(place as usize, |out| check(sheet, element, service, out));
                     }
                 }
-                None => facts.openings.iter().enumerate().for_each(|(i, opening)| {
-                    new.judge(i, |out| check(sheet, opening, out));
-                }),
-            },
-            Check::Things(kinds, limits, check) => match self.changes {
-                Some(changes) => {
-                    let near = self.things.of(self.reach(limits), |r| changes.things(facts, r));
-                    forget(found, |id| near.contains(&ElementId(id as u32)));
-                    let near = near.iter().filter_map(|id| facts.plan.get(*id));
-                    for thing in near.filter(|e| e.stands() && kinds.contains(&e.body.kind())) {
-                        new.judge(thing.id.0 as usize, |out| check(sheet, thing, out));
-                    }
-                }
-                None => facts.standing(kinds).for_each(|thing| {
-                    new.judge(thing.id.0 as usize, |out| check(sheet, thing, out));
-                }),
-            },
-        }
-        if !new.found.is_empty() {
-            found.append(&mut new.found);
-            // What was kept is in order, and a stable sort sees that.
-            found.sort_by(|a, b| a.key().cmp(&b.key()));
+            }
         }
     }
+}
 
-    /// The greatest of some limits, and a margin.
-    fn reach(&self, limits: &[&'static str]) -> Len {
-        let limits = limits.iter().map(|slug| self.sheet.book.length(slug));
-        limits.fold(Len::ZERO, Len::max) + MARGIN
+fn rooms(
+    again: &BTreeSet<RoomIndex>,
+    check: crate::rule::CheckRoom,
+    found: &mut Vec<Found>,
+    new: &mut New<'_>,
+) {
+    let sheet = new.sheet;
+    for room in again {
+        forget(found, room.0);
+        new.judge(room.0, |out| check(sheet, sheet.facts.room(*room), out));
     }
 }
 
-/// What is near what has changed, looked up once for each reach.
-struct ByReach<T>(RefCell<Vec<(Len, Rc<T>)>>);
-
-impl<T> Default for ByReach<T> {
-    fn default() -> ByReach<T> {
-        ByReach(RefCell::default())
-    }
-}
-
-impl<T> ByReach<T> {
-    fn of(&self, reach: Len, find: impl FnOnce(Len) -> T) -> Rc<T> {
-        let known = self.0.borrow().iter().find(|(r, _)| *r == reach).map(|(_, f)| Rc::clone(f));
-        known.unwrap_or_else(|| {
-            let found = Rc::new(find(reach));
-            self.0.borrow_mut().push((reach, Rc::clone(&found)));
-            found
-        })
-    }
-}
-
-fn forget(found: &mut Vec<Found>, judged_again: impl Fn(usize) -> bool) {
-    found.retain(|f| !judged_again(f.subject as usize));
+/// Forgets what was found of a thing.
+fn forget(found: &mut Vec<Found>, subject: usize) {
+    found.retain(|f| f.subject as usize != subject);
 }
 
 /// What a rule finds now.
@@ -195,7 +253,6 @@ impl New<'_> {
         }
     }
 }
-
 /// The places of the rules in the order of their slugs.
 static BY_SLUG: LazyLock<Vec<usize>> = LazyLock::new(|| {
     let mut places: Vec<usize> = (0..RULES.len()).collect();

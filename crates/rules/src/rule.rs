@@ -2,12 +2,13 @@
 
 use std::cell::OnceCell;
 
-use plan::element::{BodyKind, ServicePoint};
+use measure::Len;
+use plan::element::{BodyKind, ServiceKind, ServicePoint};
 use plan::{Body, Element, ElementId, Plan};
-use space::{Facts, OpeningFacts, Room};
+use space::{Facts, On, OpeningFacts, Room};
 
 use crate::rules::build::fixtures::{self, Fitted, Fixture};
-use crate::rules::electrical::devices::Devices;
+use crate::rules::electrical::devices::{self, Devices};
 use crate::rules::way_out::need::{self, Need};
 use crate::rules::{self, Keep};
 use crate::{Book, Finding, Remedy};
@@ -52,40 +53,88 @@ impl std::fmt::Debug for Rule {
     }
 }
 
-/// What a rule judges at a time. A rule that judges things one by one is asked again only about those of which
-/// something has changed (`kept/`): what it says about one of them rests on nothing but what its variant names, and on
-/// what is drawn and stated at all, without where it stands: the kinds of the elements, their details, the uses of the
-/// rooms, and which openings join them.
+/// What a rule judges at a time. A rule that has judged a plan is asked about the next only where something has changed
+/// (`kept.rs`): what it says rests on nothing but what its variant names, and on what is drawn and stated at all, without
+/// where it stands: the kinds of the elements, their details, the uses of the rooms, and which openings join them.
+/// Places of findings that are named by what stands there ([`crate::Place::Of`] and its like) don't count.
 #[derive(Clone, Copy)]
 pub enum Check {
-    /// The plan as a whole.
-    Plan(fn(&Sheet<'_>, &mut Vec<Finding>)),
-    /// Everything of some kinds together: where each stands, and nothing near it.
-    Kinds(&'static [BodyKind], fn(&Sheet<'_>, &mut Vec<Finding>)),
-    /// A room: with its walls, its openings, what stands or hangs in it, and the rooms behind its openings.
-    Rooms(fn(&Sheet<'_>, &Room, &mut Vec<Finding>)),
-    /// An opening: with its leaf, and what stands no farther from it than the greatest of some limits.
-    Openings(&'static [&'static str], fn(&Sheet<'_>, &OpeningFacts, &mut Vec<Finding>)),
-    /// A standing, solid element of some kinds: with what stands no farther from it than the greatest of some limits,
-    /// and the room that it is in.
-    Things(
-        &'static [BodyKind],
-        &'static [&'static str],
-        fn(&Sheet<'_>, &Element, &mut Vec<Finding>),
-    ),
+    /// The plan as a whole: with some things, and nothing near them.
+    Plan(&'static [On], CheckPlan),
+    /// A room: with its walls, its openings, and what stands or hangs in it.
+    Room(CheckRoom),
+    /// A room: with the rooms behind its openings as well.
+    Rooms(CheckRoom),
+    /// An opening: with its leaf, and what stands within some reach of it.
+    Openings(&'static [Reach], fn(&Sheet<'_>, &OpeningFacts, &mut Vec<Finding>)),
+    /// A standing element of some kinds (no walls, openings or overheads): with what stands within some reach of it, and
+    /// the use of the room that it is in.
+    Things(&'static [BodyKind], &'static [Reach], fn(&Sheet<'_>, &Element, &mut Vec<Finding>)),
+    /// A standing service point of some kinds: with the same.
+    Services(&'static [ServiceKind], &'static [Reach], CheckService),
+}
+
+pub(crate) type CheckPlan = fn(&Sheet<'_>, &mut Vec<Finding>);
+pub(crate) type CheckRoom = fn(&Sheet<'_>, &Room, &mut Vec<Finding>);
+pub(crate) type CheckService = fn(&Sheet<'_>, &Element, &ServicePoint, &mut Vec<Finding>);
+
+/// How far from a thing something may stand that counts for it, beside its own greatest side and a foot. Where there
+/// are several, the greatest counts.
+#[derive(Clone, Copy, Debug)]
+pub enum Reach {
+    /// A length of the code book.
+    Limit(&'static str),
+    /// Several of them end to end.
+    Sum(&'static [&'static str]),
+    Len(Len),
+}
+
+/// What always counts: a wall that closes a thing into a cavity, and what may lie a little farther off than it is
+/// measured because corners are rounded.
+const ALWAYS: Len = Len::inches(13);
+
+impl Reach {
+    /// The greatest of some, by a book.
+    pub(crate) fn greatest(reaches: &[Reach], book: &Book) -> Len {
+        let len = |reach: &Reach| match reach {
+            Reach::Limit(slug) => book.length(slug),
+            Reach::Sum(slugs) => slugs.iter().map(|slug| book.length(slug)).sum(),
+            Reach::Len(len) => *len,
+        };
+        reaches.iter().map(len).fold(Len::ZERO, Len::max) + ALWAYS
+    }
+}
+
+impl Check {
+    /// How far it looks from a thing or an opening.
+    pub(crate) fn reach(&self, book: &Book) -> Len {
+        match self {
+            Check::Openings(reach, _)
+            | Check::Things(_, reach, _)
+            | Check::Services(_, reach, _) => Reach::greatest(reach, book),
+            Check::Plan(..) | Check::Room(_) | Check::Rooms(_) => Len::ZERO,
+        }
+    }
 }
 
 impl Rule {
     /// Judges everything that the rule is about, in order.
     pub fn judge(&self, sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
         match self.check {
-            Check::Plan(check) | Check::Kinds(_, check) => check(sheet, out),
-            Check::Rooms(check) => sheet.facts.rooms.iter().for_each(|r| check(sheet, r, out)),
+            Check::Plan(_, check) => check(sheet, out),
+            Check::Room(check) | Check::Rooms(check) => {
+                sheet.facts.rooms.iter().for_each(|r| check(sheet, r, out));
+            }
             Check::Openings(_, check) => {
                 sheet.facts.openings.iter().for_each(|o| check(sheet, o, out));
             }
             Check::Things(kinds, _, check) => {
                 sheet.facts.standing(kinds).for_each(|e| check(sheet, e, out));
+            }
+            Check::Services(kinds, _, check) => {
+                let places = devices::of_kinds(sheet, kinds).into_iter();
+                let all = places.filter_map(|place| devices::service_at(sheet, place));
+                all.for_each(|(e, s)| check(sheet, e, s, out));
             }
         }
     }
@@ -99,11 +148,17 @@ pub const HEADINGS: [&str; 7] =
 pub struct Sheet<'a> {
     pub facts: &'a Facts,
     pub book: &'a Book,
-    keeps: OnceCell<Vec<Keep>>,
-    fixtures: OnceCell<Vec<(u32, Fixture)>>,
-    devices: OnceCell<Devices>,
-    needs: OnceCell<Vec<Need>>,
-    needs_with_openings: OnceCell<Vec<Need>>,
+    pub(crate) measures: Measures,
+}
+
+/// Measures that several rules ask for, each taken when it is asked for first.
+#[derive(Debug, Default)]
+pub(crate) struct Measures {
+    pub keeps: OnceCell<Vec<Keep>>,
+    pub fixtures: OnceCell<Vec<(u32, Fixture)>>,
+    pub devices: OnceCell<Devices>,
+    pub needs: OnceCell<Vec<Need>>,
+    pub needs_with_openings: OnceCell<Vec<Need>>,
 }
 
 impl Group {
@@ -127,9 +182,7 @@ impl Group {
 
 impl<'a> Sheet<'a> {
     pub fn new(facts: &'a Facts, book: &'a Book) -> Sheet<'a> {
-        let (keeps, fixtures, devices) = Default::default();
-        let (needs, needs_with_openings) = Default::default();
-        Sheet { facts, book, keeps, fixtures, devices, needs, needs_with_openings }
+        Sheet { facts, book, measures: Measures::default() }
     }
 
     pub fn plan(&self) -> &'a Plan {
@@ -138,7 +191,7 @@ impl<'a> Sheet<'a> {
 
     /// The spaces before service points, by service point.
     pub(crate) fn keeps(&self) -> &[Keep] {
-        self.keeps.get_or_init(|| rules::keeps(self))
+        self.measures.keeps.get_or_init(|| rules::keeps(self))
     }
 
     /// The space before a service point, where one is asked for.
@@ -150,7 +203,7 @@ impl<'a> Sheet<'a> {
 
     /// The standing bath fixtures, in the order of their ids.
     pub(crate) fn fixtures(&self) -> impl Iterator<Item = Fitted<'a>> + use<'_, 'a> {
-        let all = self.fixtures.get_or_init(|| fixtures::standing(self.facts));
+        let all = self.measures.fixtures.get_or_init(|| fixtures::standing(self.facts));
         let facts = self.facts;
         all.iter().filter_map(|(place, kind)| match facts.element_at(*place) {
             element @ Element { body: Body::Furnishing(f), .. } => Some((element, f, *kind)),
@@ -160,17 +213,17 @@ impl<'a> Sheet<'a> {
 
     /// What needs an escape opening.
     pub(crate) fn needs(&self) -> &[Need] {
-        self.needs.get_or_init(|| need::needs(self))
+        self.measures.needs.get_or_init(|| need::needs(self))
     }
 
     /// What needs an escape opening and has openings that lead outdoors.
     pub(crate) fn needs_with_openings(&self) -> &[Need] {
-        self.needs_with_openings.get_or_init(|| need::with_openings(self))
+        self.measures.needs_with_openings.get_or_init(|| need::with_openings(self))
     }
 
     /// The standing service points by kind and by room.
     pub(crate) fn devices(&self) -> &Devices {
-        self.devices.get_or_init(|| Devices::new(self))
+        self.measures.devices.get_or_init(|| Devices::new(self))
     }
 
     /// The standing service points, in the order of their ids.

@@ -4,7 +4,7 @@ use std::sync::Arc;
 
 use geometry::{Bounds, Pt};
 use plan::element::{BodyKind, DoorOperation};
-use plan::{Body, ElementId, Plan};
+use plan::{Body, Element, ElementId, Plan};
 
 use crate::places::Places;
 use crate::standing::Standing;
@@ -78,6 +78,7 @@ pub fn derive_in_parts(plan: &Arc<Plan>, done: &mut dyn FnMut(&'static str)) -> 
             openings: places(&openings, OpeningFacts::bounds),
             solids: solid_places,
             overheads: overhead_places,
+            things: Places::new(plan.elements().iter().map(thing_box).collect()),
         },
         walls,
         openings,
@@ -98,6 +99,23 @@ pub(crate) struct Grids {
     pub openings: Places,
     pub solids: Places,
     pub overheads: Places,
+    /// The things that are no walls, openings or overheads, by their places in the plan's list, each grown by its own
+    /// greatest side; nothing for all others.
+    pub things: Places,
+}
+
+/// The box of a standing thing, grown by its own greatest side: what is near it counts from there.
+pub(crate) fn thing_box(element: &Element) -> Bounds {
+    let bounds = match &element.body {
+        _ if !element.stands() => return Bounds::EMPTY,
+        Body::Service(s) => Bounds::of(s.placed().corners()),
+        Body::Furnishing(f) => Bounds::of(f.placed().corners()),
+        Body::Stair(s) => Bounds::of(s.placed().corners()),
+        Body::Column(c) => Bounds::of(solids::column(c)),
+        Body::RoomTag(tag) => Bounds::of([tag.at]),
+        _ => return Bounds::EMPTY,
+    };
+    bounds.grow(bounds.width().max(bounds.height()))
 }
 
 fn places<T>(items: &List<T>, bounds: impl Fn(&T) -> Bounds) -> Places {
@@ -206,11 +224,6 @@ impl Facts {
     /// The openings whose boxes, swinging leaves included, meet a box, by id.
     pub fn openings_near(&self, bounds: Bounds) -> impl Iterator<Item = &OpeningFacts> {
         self.grids.openings.query(bounds).into_iter().map(|i| &self.openings[i])
-    }
-
-    /// Where the openings stand in the list whose boxes, swinging leaves included, meet a box.
-    pub(crate) fn opening_places_near(&self, bounds: Bounds) -> Vec<usize> {
-        self.grids.openings.query(bounds)
     }
 
     /// The rooms whose boxes meet a box, in order.

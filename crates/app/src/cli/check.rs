@@ -34,7 +34,7 @@ pub fn run(args: &CheckArgs, out: &mut dyn Write, err: &mut dyn Write) -> io::Re
     let facts = space::derive(&plan);
     let findings = rules::check(&facts, &book);
     let system = if args.metric { System::Metric } else { System::Imperial };
-    let report = report::Report::new(&plan, &book, &findings, system);
+    let report = report::Report::new(&facts, &book, &findings, system);
     if args.json {
         serde_json::to_writer_pretty(&mut *out, &report)?;
         writeln!(out)?;

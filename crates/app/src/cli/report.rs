@@ -4,9 +4,9 @@ use std::io::{self, Write};
 use std::sync::Arc;
 
 use measure::System;
-use plan::Plan;
 use rules::{Book, Confidence, Finding, Place, Quantity};
 use serde::Serialize;
+use space::Facts;
 
 /// The number of the JSON's form; it goes up when a field changes its meaning or goes away.
 const SCHEMA: u32 = 1;
@@ -61,13 +61,13 @@ struct Cited {
 }
 
 impl Report {
-    pub fn new(plan: &Plan, book: &Book, findings: &[Arc<Finding>], system: System) -> Report {
+    pub fn new(facts: &Facts, book: &Book, findings: &[Arc<Finding>], system: System) -> Report {
         Report {
             schema: SCHEMA,
-            title: plan.site.title.clone(),
+            title: facts.plan.site.title.clone(),
             edition: book.edition().year(),
             place: book.place().to_owned(),
-            findings: findings.iter().map(|f| Entry::new(plan, f, system)).collect(),
+            findings: findings.iter().map(|f| Entry::new(facts, f, system)).collect(),
             caution: super::CAUTION,
         }
     }
@@ -106,14 +106,14 @@ impl Report {
 }
 
 impl Entry {
-    fn new(plan: &Plan, finding: &Finding, system: System) -> Entry {
+    fn new(facts: &Facts, finding: &Finding, system: System) -> Entry {
         Entry {
             rule: finding.rule,
             severity: finding.severity.word(),
             elements: finding
                 .elements
                 .iter()
-                .filter_map(|id| plan.get(*id))
+                .filter_map(|id| facts.plan.get(*id))
                 .map(|element| element.name())
                 .collect(),
             title: finding.title.say(system),
@@ -128,7 +128,7 @@ impl Entry {
             assumed: finding.assumed.clone(),
             set_aside: finding.set_aside.clone(),
             message: finding.why.say(system),
-            places: finding.places.iter().flat_map(points).collect(),
+            places: finding.places_on(facts).flat_map(|place| points(&place)).collect(),
         }
     }
 
@@ -181,6 +181,7 @@ fn points(place: &Place) -> Vec<Vec<[f64; 2]>> {
         Place::Breach { keep_clear, overlap } => {
             std::iter::once(keep_clear).chain(overlap).map(|r| ring(r)).collect()
         }
+        _ => Vec::new(),
     }
 }
 

@@ -42,7 +42,8 @@ impl App {
     pub(super) fn show_finding(&mut self, key: FindingKey) {
         let checked = self.document.session.checked();
         let Some(finding) = checked.findings.iter().find(|f| key.is(f)) else { return };
-        let mut points: Vec<Pt> = finding.places.iter().flat_map(place_points).collect();
+        let mut points: Vec<Pt> =
+            finding.places_on(&checked.facts).flat_map(|p| place_points(&p)).collect();
         if points.is_empty() {
             let bounds = bounds_of(&checked, &finding.elements);
             points.extend([bounds.min, bounds.max]);
@@ -102,6 +103,7 @@ fn place_points(place: &rules::Place) -> Vec<Pt> {
         rules::Place::Span(a, b) => vec![*a, *b],
         rules::Place::Area(ring) => ring.clone(),
         rules::Place::Breach { keep_clear, .. } => keep_clear.clone(),
+        _ => Vec::new(),
     }
 }
 

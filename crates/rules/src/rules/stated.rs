@@ -2,7 +2,7 @@
 //! the answer is assumed or missing, however many they are.
 
 use plan::detail::{Detail, Value};
-use plan::{Body, Element, House, State};
+use plan::{Element, House, State};
 
 use crate::answer::{Answer, state};
 use crate::rules::rooms::words::called;
@@ -70,11 +70,7 @@ fn finding(
         Finding::new(severity, citation.clone(), demand.rule, ids, Phrase::text(title), demand.why)
             .figures(measured(first, answer), demand.required.clone())
             .resting_on(answer);
-    for (element, _) in group {
-        if let Some(place) = place(sheet, element) {
-            finding = finding.at(place);
-        }
-    }
+    finding.places = group.iter().map(|(element, _)| Place::Of(element.id)).collect();
     Some(finding)
 }
 
@@ -84,26 +80,6 @@ fn measured(_: &Element, answer: &Answer) -> Quantity {
         Some(Value::Length(len)) => Quantity::Len(len),
         Some(value) => Quantity::Words(answer.detail.say(value, measure::System::Imperial)),
     }
-}
-
-/// The point that stands for an element.
-pub(crate) fn place(sheet: &Sheet<'_>, element: &Element) -> Option<Place> {
-    let facts = sheet.facts;
-    let at = match &element.body {
-        Body::Opening(_) => {
-            let line = facts.opening(element.id)?.line;
-            line.a.midway(line.b)
-        }
-        Body::Shell(_) | Body::Partition(_) | Body::Furring(_) => {
-            let line = facts.wall(element.id)?.line;
-            line.a.midway(line.b)
-        }
-        Body::Service(s) => s.placed().centre(),
-        Body::Furnishing(f) => f.placed().centre(),
-        Body::Stair(s) => s.foot,
-        body => *body.points().first()?,
-    };
-    Some(Place::Point(at))
 }
 
 /// The remedy that states a value of everything that a finding is about.

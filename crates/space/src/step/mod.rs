@@ -15,6 +15,7 @@ use measure::Len;
 use plan::{Body, Element, ElementId, Plan};
 
 use crate::changes::is_the_same_thing;
+use crate::facts::thing_box;
 use crate::rooms::{About, Tags};
 use crate::{Facts, OpeningFacts, RoomIndex, derive, openings, overheads, solids};
 
@@ -54,6 +55,7 @@ impl<'a> Step<'a> {
     }
 
     fn facts(mut self) -> Option<Facts> {
+        self.things();
         let changed_walls = self.walls()?;
         let under = self.overheads()?;
         let shapes = self.floors(&changed_walls)?;
@@ -64,6 +66,16 @@ impl<'a> Step<'a> {
         self.solids(&changed_walls, &changed_openings);
         self.rooms(&changed_walls, &under, shapes, &changed_openings)?;
         Some(self.now)
+    }
+
+    /// Where edited things stand now.
+    fn things(&mut self) {
+        for (_, element) in &self.edited {
+            let elements = self.plan.elements().shared();
+            if let Ok(place) = elements.binary_search_by_key(&element.id, |e| e.id) {
+                self.now.grids.things.put(place, thing_box(element));
+            }
+        }
     }
 
     /// Edited overheads; the boxes where they hang or hung.

@@ -2,11 +2,11 @@
 
 use measure::Len;
 use plan::ElementId;
-use plan::element::{ServiceKind, ServicePoint};
+use plan::element::{BodyKind, ServiceKind, ServicePoint};
 use space::RoomIndex;
 
 use crate::rules::rooms::words::called;
-use crate::{Check, Finding, Group, Limit, Phrase, Place, Quantity, Rule, Severity, Sheet};
+use crate::{Check, Finding, Group, Limit, On, Phrase, Place, Quantity, Rule, Severity, Sheet};
 
 use super::judge;
 use super::ways::{Way, Ways};
@@ -43,7 +43,7 @@ Remedies
 None is offered: choose a wider door.
 ",
     cites: &["appliance-passage", "water-heater-passage"],
-    check: Check::Plan(check),
+    check: Check::Plan(&[On::Service(ServiceKind::Furnace), On::Service(ServiceKind::WaterHeater), On::Kind(BodyKind::Stair)], check),
     remedies: None,
 };
 
@@ -93,8 +93,8 @@ fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
         )
         .figures(measured, Quantity::Len(required))
         .at(match door.and_then(|door| sheet.facts.opening(door)) {
-            Some(opening) => Place::Span(opening.line.a, opening.line.b),
-            None => Place::Area(service.placed().corners().to_vec()),
+            Some(opening) => Place::Along(opening.id),
+            None => Place::Under(id),
         });
         out.push(match door {
             Some(_) => judge::unless_existing(sheet, finding),

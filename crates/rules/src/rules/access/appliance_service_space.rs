@@ -1,5 +1,6 @@
 //! Service space before a furnace or water heater.
 
+use super::keep::KEEP;
 use plan::element::{ServiceKind, ServicePoint};
 use plan::{Element, ElementId};
 
@@ -40,7 +41,7 @@ Remedies
 Move the partition or the furnishing that stands in the way by what is missing.
 ",
     cites: &["appliance-service-space", "water-heater-service-space"],
-    check: Check::Plan(check),
+    check: Check::Services(&[ServiceKind::Furnace, ServiceKind::WaterHeater], KEEP, check),
     remedies: Some(clear_box::remedies),
 };
 
@@ -62,11 +63,8 @@ pub(super) fn measure(sheet: &Sheet<'_>, id: ElementId, service: &ServicePoint) 
     (space, fit)
 }
 
-fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
-    let appliances = [ServiceKind::Furnace, ServiceKind::WaterHeater];
-    for (element, service) in sheet.services().filter(|(_, s)| appliances.contains(&s.kind)) {
-        out.extend(judge(sheet, element, service));
-    }
+fn check(sheet: &Sheet<'_>, element: &Element, service: &ServicePoint, out: &mut Vec<Finding>) {
+    out.extend(judge(sheet, element, service));
 }
 
 fn judge(sheet: &Sheet<'_>, element: &Element, service: &ServicePoint) -> Option<Finding> {

@@ -1,6 +1,7 @@
 //! Greatest height of the breakers in an electrical panel.
 
-use crate::{Check, Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
+use crate::{Check, Finding, Group, On, Phrase, Place, Quantity, Rule, Severity, Sheet};
+use plan::element::ServiceKind;
 
 use super::panel;
 
@@ -32,7 +33,7 @@ Remedies
 None is offered: an electrician lowers the panel.
 ",
     cites: &["breaker-height"],
-    check: Check::Plan(check),
+    check: Check::Plan(&[On::Service(ServiceKind::Panel)], check),
     remedies: None,
 };
 
@@ -58,7 +59,7 @@ fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
             "In an emergency everyone in the house must reach the breakers without a stool.",
         )
         .figures(Quantity::Len(if for_sure { bottom } else { top }), Quantity::Len(limit.value))
-        .at(Place::Area(service.placed().corners().to_vec()));
+        .at(Place::Under(element.id));
         out.push(if for_sure {
             finding
         } else {

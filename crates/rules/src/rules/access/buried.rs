@@ -1,7 +1,7 @@
 //! Things behind or above finish, without an opening to reach them through.
 
 use measure::Len;
-use plan::element::{AccessOpening, ServiceKind, ServicePoint};
+use plan::element::{AccessOpening, ServicePoint};
 use plan::{Body, Edit, Element, ElementId};
 use space::{Cover, CoverBy};
 
@@ -54,22 +54,8 @@ pub(super) fn finding(
                 Quantity::Words(format!("{preposition} {}", first.word)),
                 Quantity::Words("an access opening".into()),
             )
-            .at(Place::Area(service.placed().corners().to_vec())),
+            .at(Place::Under(element.id)),
     )
-}
-
-/// Judges every service point of some kinds.
-pub(super) fn check(
-    sheet: &Sheet<'_>,
-    out: &mut Vec<Finding>,
-    kinds: &[ServiceKind],
-    slug: &'static str,
-    cite: impl Fn(ServiceKind) -> Citation,
-    why: &str,
-) {
-    for (element, service) in sheet.services().filter(|(_, s)| kinds.contains(&s.kind)) {
-        out.extend(finding(sheet, slug, cite(service.kind), element, service, why));
-    }
 }
 
 /// The side of the access opening that a remedy provides (common practice, no source).

@@ -1,5 +1,6 @@
 //! Clear distance straight out from a cleanout.
 
+use super::keep::KEEP;
 use geometry::{Bounds, Ring, Shape, convex_overlap};
 use measure::Len;
 use plan::element::{Mount, ServiceKind, ServicePoint};
@@ -42,7 +43,7 @@ Remedies
 Move the partition or the furnishing that stands in the way by what is missing.
 ",
     cites: &["cleanout-clearance"],
-    check: Check::Plan(check),
+    check: Check::Services(&[ServiceKind::Cleanout], KEEP, check),
     remedies: Some(clear_box::remedies),
 };
 
@@ -61,13 +62,11 @@ pub(super) fn measure(sheet: &Sheet<'_>, id: ElementId, service: &ServicePoint) 
     (space, fit)
 }
 
-fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
-    for (element, service) in sheet.services().filter(|(_, s)| s.kind == ServiceKind::Cleanout) {
-        out.extend(match service.mount {
-            Mount::Floor => upwards(sheet, element, service),
-            Mount::Wall | Mount::Ceiling => sideways(sheet, element, service),
-        });
-    }
+fn check(sheet: &Sheet<'_>, element: &Element, service: &ServicePoint, out: &mut Vec<Finding>) {
+    out.extend(match service.mount {
+        Mount::Floor => upwards(sheet, element, service),
+        Mount::Wall | Mount::Ceiling => sideways(sheet, element, service),
+    });
 }
 
 const WHY: &str = "A drain snake is fed in straight; in less room the drain can't be cleared.";

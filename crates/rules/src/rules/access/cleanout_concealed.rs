@@ -6,7 +6,7 @@ use plan::element::{ServiceKind, ServicePoint};
 
 use crate::front::{Face, Space};
 use crate::rules::rooms::words::{called, capital};
-use crate::{Check, Finding, Group, Phrase, Place, Quantity, Remedy, Rule, Severity, Sheet};
+use crate::{Check, Finding, Group, Phrase, Place, Quantity, Reach, Remedy, Rule, Severity, Sheet};
 
 use super::buried;
 
@@ -39,7 +39,7 @@ Remedies
 Provide an access opening of 12 in by 12 in (common practice, no source). A plumber brings the plug out to the new face.
 ",
     cites: &["cleanout-recess"],
-    check: Check::Plan(check),
+    check: Check::Services(&[ServiceKind::Cleanout], &[Reach::Len(REACH)], check),
     remedies: Some(remedies),
 };
 
@@ -48,14 +48,12 @@ const WHY: &str = "A plug deep in a wall can't be turned out.";
 /// How far out the covering wall is looked for.
 const REACH: Len = Len::inches(36);
 
-fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
-    for (element, service) in sheet.services().filter(|(_, s)| s.kind == ServiceKind::Cleanout) {
-        let cite = || sheet.book.cite("cleanout-recess");
-        out.extend(match service.access {
-            None => buried::finding(sheet, RULE.slug, cite(), element, service, WHY),
-            Some(_) => recessed(sheet, element, service),
-        });
-    }
+fn check(sheet: &Sheet<'_>, element: &Element, service: &ServicePoint, out: &mut Vec<Finding>) {
+    let cite = || sheet.book.cite("cleanout-recess");
+    out.extend(match service.access {
+        None => buried::finding(sheet, RULE.slug, cite(), element, service, WHY),
+        Some(_) => recessed(sheet, element, service),
+    });
 }
 
 /// Behind an access door: how deep.

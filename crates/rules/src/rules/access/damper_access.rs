@@ -1,7 +1,7 @@
 //! Volume dampers that can be reached.
 
-use plan::Edition;
-use plan::element::ServiceKind;
+use plan::element::{ServiceKind, ServicePoint};
+use plan::{Edition, Element};
 
 use crate::{Check, Finding, Group, Rule, Sheet};
 
@@ -36,16 +36,15 @@ Remedies
 Provide an access opening: 12 in by 12 in, or as large as the thing where that is larger (common practice, no source).
 ",
     cites: &["damper-access"],
-    check: Check::Plan(check),
+    check: Check::Services(&[ServiceKind::Damper], &[], check),
     remedies: Some(buried::remedies),
 };
 
-fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
+fn check(sheet: &Sheet<'_>, element: &Element, service: &ServicePoint, out: &mut Vec<Finding>) {
     let why = "A damper that nobody can reach is never set, and the new room stays cold.";
-    let mut found = Vec::new();
-    let cite = |_| sheet.book.cite("damper-access");
-    buried::check(sheet, &mut found, &[ServiceKind::Damper], RULE.slug, cite, why);
-    out.extend(found.into_iter().map(|finding| match sheet.book.edition() {
+    let citation = sheet.book.cite("damper-access");
+    let found = buried::finding(sheet, RULE.slug, citation, element, service, why);
+    out.extend(found.map(|finding| match sheet.book.edition() {
         Edition::E2018 => finding,
         _ => finding.assuming("the place keeps the 2018 sentence about dampers"),
     }));

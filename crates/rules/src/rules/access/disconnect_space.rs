@@ -1,6 +1,8 @@
 //! Working space at a disconnect.
 
-use plan::element::ServiceKind;
+use super::keep::KEEP;
+use plan::Element;
+use plan::element::{ServiceKind, ServicePoint};
 
 use crate::rules::rooms::words::called;
 use crate::{Check, Finding, Group, Rule, Sheet};
@@ -34,23 +36,21 @@ Remedies
 Move the partition or the furnishing that stands in the way by what is missing.
 ",
     cites: &["disconnect-space", "panel-width", "panel-depth", "panel-height", "panel-projection"],
-    check: Check::Plan(check),
+    check: Check::Services(&[ServiceKind::Disconnect], KEEP, check),
     remedies: Some(clear_box::remedies),
 };
 
-fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
-    for (element, service) in sheet.services().filter(|(_, s)| s.kind == ServiceKind::Disconnect) {
-        let Some(keep) = sheet.keep(element.id) else { continue };
-        let demand = Demand {
-            slug: RULE.slug,
-            citation: sheet.book.cite("disconnect-space"),
-            space: keep.space,
-            title: format!("Too little space before {}", called(sheet, element.id)),
-            why: "A disconnect is often worked on while one side of it is live.",
-        };
-        let finding = clear_box::finding(sheet, element, service, &keep.fit, demand);
-        out.extend(finding.map(|f| f.assuming("it is worked on while it is live")));
-    }
+fn check(sheet: &Sheet<'_>, element: &Element, service: &ServicePoint, out: &mut Vec<Finding>) {
+    let Some(keep) = sheet.keep(element.id) else { return };
+    let demand = Demand {
+        slug: RULE.slug,
+        citation: sheet.book.cite("disconnect-space"),
+        space: keep.space,
+        title: format!("Too little space before {}", called(sheet, element.id)),
+        why: "A disconnect is often worked on while one side of it is live.",
+    };
+    let finding = clear_box::finding(sheet, element, service, &keep.fit, demand);
+    out.extend(finding.map(|f| f.assuming("it is worked on while it is live")));
 }
 
 #[cfg(test)]

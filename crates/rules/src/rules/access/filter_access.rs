@@ -1,6 +1,7 @@
 //! Air filters that can be reached.
 
-use plan::element::ServiceKind;
+use plan::Element;
+use plan::element::{ServiceKind, ServicePoint};
 
 use crate::{Check, Finding, Group, Rule, Sheet};
 
@@ -34,14 +35,14 @@ Remedies
 Provide an access opening: 12 in by 12 in, or as large as the thing where that is larger (common practice, no source).
 ",
     cites: &["filter-access"],
-    check: Check::Plan(check),
+    check: Check::Services(&[ServiceKind::AirFilter], &[], check),
     remedies: Some(buried::remedies),
 };
 
-fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
+fn check(sheet: &Sheet<'_>, element: &Element, service: &ServicePoint, out: &mut Vec<Finding>) {
     let why = "It is changed several times a year.";
-    let kinds = [ServiceKind::AirFilter];
-    buried::check(sheet, out, &kinds, RULE.slug, |_| sheet.book.cite("filter-access"), why);
+    let citation = sheet.book.cite("filter-access");
+    out.extend(buried::finding(sheet, RULE.slug, citation, element, service, why));
 }
 
 #[cfg(test)]

@@ -1,5 +1,6 @@
 //! Room to pull an air filter out.
 
+use super::keep::KEEP;
 use plan::element::{ServiceKind, ServicePoint};
 use plan::{Element, ElementId};
 
@@ -37,7 +38,7 @@ Remedies
 Move the partition or the furnishing that stands in the way by what is missing.
 ",
     cites: &["filter-pull-out"],
-    check: Check::Plan(check),
+    check: Check::Services(&[ServiceKind::AirFilter], KEEP, check),
     remedies: Some(clear_box::remedies),
 };
 
@@ -57,10 +58,8 @@ pub(super) fn measure(sheet: &Sheet<'_>, id: ElementId, service: &ServicePoint) 
     (space, fit)
 }
 
-fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
-    for (element, service) in sheet.services().filter(|(_, s)| s.kind == ServiceKind::AirFilter) {
-        out.extend(judge(sheet, element, service));
-    }
+fn check(sheet: &Sheet<'_>, element: &Element, service: &ServicePoint, out: &mut Vec<Finding>) {
+    out.extend(judge(sheet, element, service));
 }
 
 fn judge(sheet: &Sheet<'_>, element: &Element, service: &ServicePoint) -> Option<Finding> {

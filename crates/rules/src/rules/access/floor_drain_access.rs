@@ -1,6 +1,7 @@
 //! Floor drains that nothing stands on.
 
-use plan::element::ServiceKind;
+use plan::Element;
+use plan::element::{ServiceKind, ServicePoint};
 
 use crate::{Check, Finding, Group, Rule, Sheet};
 
@@ -33,16 +34,14 @@ Remedies
 None is offered: move the wall or the appliance off the drain.
 ",
     cites: &["floor-drain-access"],
-    check: Check::Plan(check),
+    check: Check::Services(&[ServiceKind::FloorDrain], &[], check),
     remedies: None,
 };
 
-fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
+fn check(sheet: &Sheet<'_>, element: &Element, service: &ServicePoint, out: &mut Vec<Finding>) {
     let why = "When the water heater lets go, the drain is what saves the floor.";
-    for (element, service) in sheet.services().filter(|(_, s)| s.kind == ServiceKind::FloorDrain) {
-        let citation = sheet.book.cite("floor-drain-access");
-        out.extend(in_floor::findings(sheet, RULE.slug, &citation, element, service, why));
-    }
+    let citation = sheet.book.cite("floor-drain-access");
+    out.extend(in_floor::findings(sheet, RULE.slug, &citation, element, service, why));
 }
 
 #[cfg(test)]

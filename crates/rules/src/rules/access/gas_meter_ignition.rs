@@ -4,7 +4,7 @@ use geometry::gap;
 use plan::element::{ServiceKind, ServicePoint};
 
 use crate::rules::rooms::words::{called, capital};
-use crate::{Check, Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
+use crate::{Check, Finding, Group, On, Phrase, Place, Quantity, Rule, Severity, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "gas-meter-ignition",
@@ -34,7 +34,7 @@ Remedies
 None is offered: ask the gas utility. Gas work is for licensed people.
 ",
     cites: &["gas-meter-ignition"],
-    check: Check::Plan(check),
+    check: Check::Plan(&[On::Service(ServiceKind::GasMeter), On::Service(ServiceKind::Furnace), On::Service(ServiceKind::WaterHeater), On::Service(ServiceKind::Panel), On::Service(ServiceKind::Disconnect)], check),
     remedies: None,
 };
 

@@ -1,6 +1,7 @@
 //! Gas valves that are not concealed.
 
-use plan::element::ServiceKind;
+use plan::Element;
+use plan::element::{ServiceKind, ServicePoint};
 
 use crate::{Check, Finding, Group, Rule, Sheet};
 
@@ -36,14 +37,14 @@ Remedies
 Provide an access opening: 12 in by 12 in, or as large as the thing where that is larger (common practice, no source).
 ",
     cites: &["gas-valve-concealed"],
-    check: Check::Plan(check),
+    check: Check::Services(&[ServiceKind::GasValve], &[], check),
     remedies: Some(buried::remedies),
 };
 
-fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
+fn check(sheet: &Sheet<'_>, element: &Element, service: &ServicePoint, out: &mut Vec<Finding>) {
     let why = "When gas is smelled, the valve must be shut without breaking a wall.";
-    let kinds = [ServiceKind::GasValve];
-    buried::check(sheet, out, &kinds, RULE.slug, |_| sheet.book.cite("gas-valve-concealed"), why);
+    let citation = sheet.book.cite("gas-valve-concealed");
+    out.extend(buried::finding(sheet, RULE.slug, citation, element, service, why));
 }
 
 #[cfg(test)]

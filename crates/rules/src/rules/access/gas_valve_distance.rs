@@ -3,11 +3,11 @@
 use geometry::{Pt, gap};
 use measure::Len;
 use plan::detail::heat::GAS_VALVE_AT;
-use plan::element::{ServiceKind, ServicePoint};
+use plan::element::{BodyKind, ServiceKind, ServicePoint};
 use plan::{Body, Element, ElementId};
 
 use crate::rules::rooms::words::{called, capital, room_called};
-use crate::{Check, Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
+use crate::{Check, Finding, Group, On, Phrase, Place, Quantity, Rule, Severity, Sheet};
 
 use super::judge;
 
@@ -42,7 +42,7 @@ Remedies
 None is offered: gas work is for licensed people.
 ",
     cites: &["gas-valve-distance"],
-    check: Check::Plan(check),
+    check: Check::Plan(&[On::Kind(BodyKind::Service)], check),
     remedies: None,
 };
 

@@ -31,7 +31,7 @@ pub(super) fn findings(
             why,
         )
         .figures(Quantity::Words(format!("under {thing}")), Quantity::Words("nothing on it".into()))
-        .at(Place::Area(service.placed().corners().to_vec()));
+        .at(Place::Under(element.id));
         judge::unless_existing(sheet, judge::unless_loose(sheet, finding, &[id]))
     };
     standing_on(sheet, element.id, service).into_iter().map(finding).collect()

@@ -34,7 +34,7 @@ pub(super) fn check(
                 why,
             )
             .figures(Quantity::Words(format!("in a {}", room_use.word())), Quantity::Words(not))
-            .at(Place::Area(service.placed().corners().to_vec())),
+            .at(Place::Under(element.id)),
         );
     }
 }

@@ -1,6 +1,7 @@
 //! Junction boxes that can be reached.
 
-use plan::element::ServiceKind;
+use plan::Element;
+use plan::element::{ServiceKind, ServicePoint};
 
 use crate::{Check, Finding, Group, Rule, Sheet};
 
@@ -35,14 +36,14 @@ Remedies
 Provide an access opening: 12 in by 12 in, or as large as the thing where that is larger (common practice, no source).
 ",
     cites: &["junction-box-access"],
-    check: Check::Plan(check),
+    check: Check::Services(&[ServiceKind::JunctionBox], &[], check),
     remedies: Some(buried::remedies),
 };
 
-fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
+fn check(sheet: &Sheet<'_>, element: &Element, service: &ServicePoint, out: &mut Vec<Finding>) {
     let why = "A splice that works loose gets hot: it must be found and opened without a saw.";
-    let kinds = [ServiceKind::JunctionBox];
-    buried::check(sheet, out, &kinds, RULE.slug, |_| sheet.book.cite("junction-box-access"), why);
+    let citation = sheet.book.cite("junction-box-access");
+    out.extend(buried::finding(sheet, RULE.slug, citation, element, service, why));
 }
 
 #[cfg(test)]

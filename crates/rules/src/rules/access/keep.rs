@@ -3,10 +3,10 @@
 use geometry::Ring;
 use measure::Len;
 use plan::element::{Mount, ServiceKind, ServicePoint};
-use plan::{Element, ElementId};
+use plan::{Body, Element, ElementId};
 
 use crate::front::{Fit, Space};
-use crate::{KeepClear, Sheet};
+use crate::{KeepClear, Reach, Sheet};
 
 use super::{
     appliance_service_space, cleanout_clearance, filter_pull_out, panel, panel_dedicated_space,
@@ -28,10 +28,34 @@ pub(crate) struct Keep {
 
 /// The spaces before all service points that ask for one, in the order of their ids.
 pub(crate) fn keeps(sheet: &Sheet<'_>) -> Vec<Keep> {
-    sheet.services().filter_map(|(element, service)| of(sheet, element, service)).collect()
+    sheet.services().filter_map(|(element, _)| keep(sheet, element)).collect()
 }
 
-fn of(sheet: &Sheet<'_>, element: &Element, service: &ServicePoint) -> Option<Keep> {
+/// The service points before which a space may be asked for.
+pub(crate) const KEEP_KINDS: &[ServiceKind] = &[
+    ServiceKind::Panel,
+    ServiceKind::Disconnect,
+    ServiceKind::Furnace,
+    ServiceKind::WaterHeater,
+    ServiceKind::Cleanout,
+    ServiceKind::WaterMeter,
+    ServiceKind::AirFilter,
+];
+
+/// How far from a service point something may stand that counts for the space before it.
+pub(crate) const KEEP: &[Reach] = &[
+    Reach::Limit("panel-width"),
+    Reach::Limit("panel-depth"),
+    Reach::Limit("appliance-service-space"),
+    Reach::Limit("water-heater-service-space"),
+    Reach::Limit("cleanout-clearance"),
+    Reach::Limit("water-meter-front"),
+    Reach::Limit("filter-pull-out"),
+];
+
+/// The space before a service point, where one is asked for.
+pub(crate) fn keep(sheet: &Sheet<'_>, element: &Element) -> Option<Keep> {
+    let Body::Service(service) = &element.body else { return None };
     let id = element.id;
     let (rule, word, (space, fit)) = match service.kind {
         ServiceKind::Panel => ("panel-depth", "working space", panel::measure(sheet, id, service)),
@@ -60,15 +84,16 @@ fn of(sheet: &Sheet<'_>, element: &Element, service: &ServicePoint) -> Option<Ke
 
 /// Every keep-clear box, by service point.
 pub(crate) fn keep_clears(sheet: &Sheet<'_>) -> Vec<KeepClear> {
-    let mut boxes = Vec::new();
-    for keep in sheet.keeps() {
-        boxes.push(keep.boxed(sheet));
-        let element = sheet.plan().get(keep.service);
-        if let Some(plan::Body::Service(service)) = element.map(|e| &e.body)
-            && service.kind == ServiceKind::Panel
-        {
-            boxes.push(dedicated(sheet, keep.service, service));
-        }
+    sheet.keeps().iter().flat_map(|keep| boxes_of(sheet, keep)).collect()
+}
+
+/// The keep-clear boxes of one service point.
+pub(crate) fn boxes_of(sheet: &Sheet<'_>, keep: &Keep) -> Vec<KeepClear> {
+    let mut boxes = vec![keep.boxed(sheet)];
+    if let Some(Body::Service(service)) = sheet.plan().get(keep.service).map(|e| &e.body)
+        && service.kind == ServiceKind::Panel
+    {
+        boxes.push(dedicated(sheet, keep.service, service));
     }
     boxes
 }

@@ -8,20 +8,12 @@ use space::{Facts, Solid, SolidKind};
 
 use crate::Sheet;
 use crate::front::{Face, Fit, Space};
-use crate::rules::Keep;
 
 /// The panels of a plan.
 pub(super) fn panels<'a>(
     sheet: &Sheet<'a>,
 ) -> impl Iterator<Item = (&'a Element, &'a ServicePoint)> + use<'a> {
     sheet.services().filter(|(_, s)| s.kind == ServiceKind::Panel)
-}
-
-/// The panels of a plan with their working spaces.
-pub(super) fn spaces<'s>(
-    sheet: &'s Sheet<'_>,
-) -> impl Iterator<Item = (&'s Element, &'s ServicePoint, &'s Keep)> {
-    panels(sheet).filter_map(|(element, panel)| Some((element, panel, sheet.keep(element.id)?)))
 }
 
 /// The working space before electrical equipment: as wide as the book or the equipment asks, as deep as

@@ -2,9 +2,9 @@
 
 use geometry::{Bounds, Ring, Shape, convex_overlap};
 use measure::Len;
-use plan::ElementId;
 use plan::detail::overhead::PIPE_CARRIES;
-use plan::element::{OverheadKind, ServicePoint};
+use plan::element::{OverheadKind, ServiceKind, ServicePoint};
+use plan::{Element, ElementId};
 use space::SolidKind;
 
 use crate::{Check, Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
@@ -42,7 +42,7 @@ Remedies
 None is offered: moving a pipe or a duct is work for its own trade.
 ",
     cites: &["panel-dedicated-space"],
-    check: Check::Plan(check),
+    check: Check::Services(&[ServiceKind::Panel], &[], check),
     remedies: None,
 };
 
@@ -89,32 +89,28 @@ fn sprinkles(sheet: &Sheet<'_>, id: ElementId) -> bool {
     pipe.is_some_and(|pipe| sheet.ask(pipe, &PIPE_CARRIES).is(&["fire sprinklers"]))
 }
 
-fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
-    for (element, service) in panel::panels(sheet) {
-        let limit = sheet.book.len("panel-dedicated-space");
-        for (id, from, soffit) in foreign(sheet, element.id, service) {
-            let what = crate::rules::rooms::words::called(sheet, id);
-            let above = (from - service.bottom - service.height).max(Len::ZERO);
-            let title = format!(
-                "The {what} is in the dedicated space of electrical panel {}",
-                element.name()
-            );
-            let finding = Finding::new(
-                Severity::Correction,
-                limit.citation.clone(),
-                RULE.slug,
-                vec![element.id, id],
-                Phrase::text(title),
-                "A leak must not drip into the panel, and new wiring must find its way to it.",
-            )
-            .figures(Quantity::Len(above), Quantity::Len(limit.value))
-            .at(Place::Area(service.placed().corners().to_vec()));
-            out.push(if soffit {
-                finding.assuming("a pipe or a duct runs in the soffit")
-            } else {
-                finding
-            });
-        }
+fn check(sheet: &Sheet<'_>, element: &Element, service: &ServicePoint, out: &mut Vec<Finding>) {
+    let limit = sheet.book.len("panel-dedicated-space");
+    for (id, from, soffit) in foreign(sheet, element.id, service) {
+        let what = crate::rules::rooms::words::called(sheet, id);
+        let above = (from - service.bottom - service.height).max(Len::ZERO);
+        let title =
+            format!("The {what} is in the dedicated space of electrical panel {}", element.name());
+        let finding = Finding::new(
+            Severity::Correction,
+            limit.citation.clone(),
+            RULE.slug,
+            vec![element.id, id],
+            Phrase::text(title),
+            "A leak must not drip into the panel, and new wiring must find its way to it.",
+        )
+        .figures(Quantity::Len(above), Quantity::Len(limit.value))
+        .at(Place::Under(element.id));
+        out.push(if soffit {
+            finding.assuming("a pipe or a duct runs in the soffit")
+        } else {
+            finding
+        });
     }
 }
 

@@ -1,9 +1,12 @@
 //! Clear depth in front of an electrical panel.
 
+use super::keep::KEEP;
 use crate::front::Face;
 use crate::{Check, Finding, Group, Phrase, Place, Quantity, Remedy, Rule, Severity, Sheet};
+use plan::Element;
+use plan::element::{ServiceKind, ServicePoint};
 
-use super::{clear_away, judge, panel};
+use super::{clear_away, judge};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "panel-depth",
@@ -36,41 +39,37 @@ Remedies
 Move the partition or the furnishing that stands in the way by what is missing.
 ",
     cites: &["panel-depth"],
-    check: Check::Plan(check),
+    check: Check::Services(&[ServiceKind::Panel], KEEP, check),
     remedies: Some(remedies),
 };
 
-fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
-    for (element, service, keep) in panel::spaces(sheet) {
-        let fit = &keep.fit;
-        let Some(short) = fit.short else { continue };
-        let limit = sheet.book.len("panel-depth");
-        let face = Face::of(service.placed());
-        let in_front = |o: &&crate::front::Obstacle| face.faces(o);
-        let mut elements = vec![element.id];
-        elements.extend(fit.within.iter().filter(in_front).map(|o| o.element));
-        let finding = Finding::new(
-            Severity::Correction,
-            limit.citation,
-            RULE.slug,
-            elements,
-            Phrase::text(format!(
-                "Too little depth in front of electrical panel {}",
-                element.name()
-            )),
-            "Whoever works on a live panel needs room to step back from it.",
-        )
-        .figures(Quantity::Len(short), Quantity::Len(limit.value))
-        .at(face.breach(fit));
-        let finding = match fit.within.iter().find(in_front) {
-            Some(nearest) => {
-                let (from, to) = face.distance(nearest);
-                finding.at(Place::Span(from, to))
-            }
-            None => finding,
-        };
-        out.push(judge::unless_existing(sheet, finding));
-    }
+fn check(sheet: &Sheet<'_>, element: &Element, service: &ServicePoint, out: &mut Vec<Finding>) {
+    let Some(keep) = sheet.keep(element.id) else { return };
+    let fit = &keep.fit;
+    let Some(short) = fit.short else { return };
+    let limit = sheet.book.len("panel-depth");
+    let face = Face::of(service.placed());
+    let in_front = |o: &&crate::front::Obstacle| face.faces(o);
+    let mut elements = vec![element.id];
+    elements.extend(fit.within.iter().filter(in_front).map(|o| o.element));
+    let finding = Finding::new(
+        Severity::Correction,
+        limit.citation,
+        RULE.slug,
+        elements,
+        Phrase::text(format!("Too little depth in front of electrical panel {}", element.name())),
+        "Whoever works on a live panel needs room to step back from it.",
+    )
+    .figures(Quantity::Len(short), Quantity::Len(limit.value))
+    .at(face.breach(fit));
+    let finding = match fit.within.iter().find(in_front) {
+        Some(nearest) => {
+            let (from, to) = face.distance(nearest);
+            finding.at(Place::Span(from, to))
+        }
+        None => finding,
+    };
+    out.push(judge::unless_existing(sheet, finding));
 }
 
 fn remedies(finding: &Finding, sheet: &Sheet<'_>) -> Vec<Remedy> {

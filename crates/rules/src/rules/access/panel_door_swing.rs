@@ -2,12 +2,12 @@
 
 use geometry::sector;
 use measure::Len;
+use plan::Element;
+use plan::element::{ServiceKind, ServicePoint};
 use space::{Leaf, leaf_reaches};
 
 use crate::front::{Face, Obstacle, Space};
 use crate::{Check, Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
-
-use super::panel;
 
 pub(crate) const RULE: Rule = Rule {
     slug: "panel-door-swing",
@@ -38,53 +38,51 @@ Remedies
 None is offered: the cure is that of the depth in front of the panel, or another hinge side.
 ",
     cites: &["panel-door-swing"],
-    check: Check::Plan(check),
+    check: Check::Services(&[ServiceKind::Panel], &[], check),
     remedies: None,
 };
 
-fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
-    for (element, service) in panel::panels(sheet) {
-        let face = Face::of(service.placed());
-        let right = -(service.width / 2);
-        let square = face.ring(right, service.width, service.width);
-        let space = Space {
-            width: service.width,
-            depth: service.width,
-            bottom: service.bottom,
-            top: service.bottom + service.height,
-        };
-        let solids = face.obstacles(sheet.facts, &square, space, |s| s.element == element.id);
-        if solids.is_empty() {
-            continue;
-        }
-        // The right end across, seen looking out, is on the left hand of one who faces the panel.
-        let doors = [("left", right), ("right", right + service.width)];
-        let stopped: Vec<(&str, Leaf)> = doors
-            .into_iter()
-            .map(|(side, hinge)| (side, leaf(&face, hinge, service.width)))
-            .filter(|(_, leaf)| solids.iter().any(|o| leaf_reaches(leaf, &o.overlap)))
-            .collect();
-        let Some((side, door)) = stopped.first() else { continue };
-        let stops = |o: &&Obstacle| stopped.iter().any(|(_, leaf)| leaf_reaches(leaf, &o.overlap));
-        let mut elements = vec![element.id];
-        elements.extend(solids.iter().filter(stops).map(|o| o.element));
-        let finding = Finding::new(
-            Severity::Verify,
-            sheet.book.cite("panel-door-swing"),
-            RULE.slug,
-            elements,
-            Phrase::text(format!("The door of electrical panel {} is stopped", element.name())),
-            "Behind a door that stops half-way the breakers on one side can't be worked on.",
-        )
-        .figures(Quantity::Words("less than 90°".into()), Quantity::Words("90°".into()))
-        .at(Place::Area(door.sweep.clone()))
-        .assuming("the door is as wide as the panel");
-        out.push(if stopped.len() == 1 {
-            finding.assuming(format!("it is hinged at the {side}, as one faces it"))
-        } else {
-            finding
-        });
+fn check(sheet: &Sheet<'_>, element: &Element, service: &ServicePoint, out: &mut Vec<Finding>) {
+    let face = Face::of(service.placed());
+    let right = -(service.width / 2);
+    let square = face.ring(right, service.width, service.width);
+    let space = Space {
+        width: service.width,
+        depth: service.width,
+        bottom: service.bottom,
+        top: service.bottom + service.height,
+    };
+    let solids = face.obstacles(sheet.facts, &square, space, |s| s.element == element.id);
+    if solids.is_empty() {
+        return;
     }
+    // The right end across, seen looking out, is on the left hand of one who faces the panel.
+    let doors = [("left", right), ("right", right + service.width)];
+    let stopped: Vec<(&str, Leaf)> = doors
+        .into_iter()
+        .map(|(side, hinge)| (side, leaf(&face, hinge, service.width)))
+        .filter(|(_, leaf)| solids.iter().any(|o| leaf_reaches(leaf, &o.overlap)))
+        .collect();
+    let Some((side, door)) = stopped.first() else { return };
+    let stops = |o: &&Obstacle| stopped.iter().any(|(_, leaf)| leaf_reaches(leaf, &o.overlap));
+    let mut elements = vec![element.id];
+    elements.extend(solids.iter().filter(stops).map(|o| o.element));
+    let finding = Finding::new(
+        Severity::Verify,
+        sheet.book.cite("panel-door-swing"),
+        RULE.slug,
+        elements,
+        Phrase::text(format!("The door of electrical panel {} is stopped", element.name())),
+        "Behind a door that stops half-way the breakers on one side can't be worked on.",
+    )
+    .figures(Quantity::Words("less than 90°".into()), Quantity::Words("90°".into()))
+    .at(Place::Area(door.sweep.clone()))
+    .assuming("the door is as wide as the panel");
+    out.push(if stopped.len() == 1 {
+        finding.assuming(format!("it is hinged at the {side}, as one faces it"))
+    } else {
+        finding
+    });
 }
 
 /// A door hinged at one end of the face.

@@ -1,11 +1,11 @@
 //! Clear height of the working space at an electrical panel.
 
+use super::keep::KEEP;
 use geometry::Shape;
-use plan::House;
+use plan::element::{ServiceKind, ServicePoint};
+use plan::{Element, House};
 
 use crate::{Check, Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
-
-use super::panel;
 
 pub(crate) const RULE: Rule = Rule {
     slug: "panel-height",
@@ -36,40 +36,38 @@ Remedies
 None is offered: raising a duct or a beam is work for its own trade.
 ",
     cites: &["panel-height"],
-    check: Check::Plan(check),
+    check: Check::Services(&[ServiceKind::Panel], KEEP, check),
     remedies: None,
 };
 
-fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
+fn check(sheet: &Sheet<'_>, element: &Element, _: &ServicePoint, out: &mut Vec<Finding>) {
+    let Some(keep) = sheet.keep(element.id) else { return };
     let floor = sheet.plan().site.floor_build;
-    for (element, _, keep) in panel::spaces(sheet) {
-        let required = keep.space.top - floor;
-        let Some((height, ring)) = keep.head.clone().filter(|(height, _)| *height < required)
-        else {
-            continue;
-        };
-        let region = Shape { outer: ring.clone(), holes: Vec::new() };
-        let mut elements = vec![element.id];
-        let over = sheet.facts.overheads_near(region.bounds());
-        elements.extend(over.filter(|o| o.clear < required && o.hangs_over(&region)).map(|o| o.id));
-        let title = format!("Too little height in front of electrical panel {}", element.name());
-        let finding = Finding::new(
-            Severity::Correction,
-            sheet.book.cite("panel-height"),
-            RULE.slug,
-            elements,
-            Phrase::text(title),
-            "Whoever works on a live panel must be able to stand upright before it.",
-        )
-        .figures(Quantity::Len(height), Quantity::Len(required))
-        .at(Place::Area(ring));
-        out.push(match sheet.plan().site.house {
-            House::New => finding,
-            House::Existing => finding.assuming(
-                "the panel is rated more than 200 A: up to that, an existing dwelling is excepted",
-            ),
-        });
-    }
+    let required = keep.space.top - floor;
+    let Some((height, ring)) = keep.head.clone().filter(|(height, _)| *height < required) else {
+        return;
+    };
+    let region = Shape { outer: ring.clone(), holes: Vec::new() };
+    let mut elements = vec![element.id];
+    let over = sheet.facts.overheads_near(region.bounds());
+    elements.extend(over.filter(|o| o.clear < required && o.hangs_over(&region)).map(|o| o.id));
+    let title = format!("Too little height in front of electrical panel {}", element.name());
+    let finding = Finding::new(
+        Severity::Correction,
+        sheet.book.cite("panel-height"),
+        RULE.slug,
+        elements,
+        Phrase::text(title),
+        "Whoever works on a live panel must be able to stand upright before it.",
+    )
+    .figures(Quantity::Len(height), Quantity::Len(required))
+    .at(Place::Area(ring));
+    out.push(match sheet.plan().site.house {
+        House::New => finding,
+        House::Existing => finding.assuming(
+            "the panel is rated more than 200 A: up to that, an existing dwelling is excepted",
+        ),
+    });
 }
 
 #[cfg(test)]

@@ -1,8 +1,8 @@
 //! No electrical panel in a bathroom.
 
-use plan::element::RoomUse;
+use plan::element::{RoomUse, ServiceKind};
 
-use crate::{Check, Finding, Group, Rule, Sheet};
+use crate::{Check, Finding, Group, On, Rule, Sheet};
 
 use super::in_room;
 
@@ -33,7 +33,7 @@ Remedies
 None is offered: move the bathroom's wall or have an electrician move the panel.
 ",
     cites: &["panel-no-bath"],
-    check: Check::Plan(check),
+    check: Check::Plan(&[On::Service(ServiceKind::Panel)], check),
     remedies: None,
 };
 

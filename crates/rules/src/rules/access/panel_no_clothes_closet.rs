@@ -1,8 +1,8 @@
 //! No electrical panel in a clothes closet.
 
-use plan::element::RoomUse;
+use plan::element::{RoomUse, ServiceKind};
 
-use crate::{Check, Finding, Group, Rule, Sheet};
+use crate::{Check, Finding, Group, On, Rule, Sheet};
 
 use super::in_room;
 
@@ -34,7 +34,7 @@ Remedies
 None is offered: give the panel a room of its own with its working space and a door.
 ",
     cites: &["panel-no-clothes-closet"],
-    check: Check::Plan(check),
+    check: Check::Plan(&[On::Service(ServiceKind::Panel)], check),
     remedies: None,
 };
 

@@ -2,11 +2,11 @@
 
 use geometry::{Bounds, Placed, convex_overlap};
 use measure::Len;
+use plan::Element;
+use plan::element::{ServiceKind, ServicePoint};
 use space::SolidKind;
 
 use crate::{Check, Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
-
-use super::panel;
 
 pub(crate) const RULE: Rule = Rule {
     slug: "panel-no-stair",
@@ -36,41 +36,39 @@ Remedies
 None is offered: have an electrician move the panel, or turn the stair.
 ",
     cites: &["panel-no-stair"],
-    check: Check::Plan(check),
+    check: Check::Services(&[ServiceKind::Panel], &[], check),
     remedies: None,
 };
 
-fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
-    for (element, service) in panel::panels(sheet) {
-        let placed = service.placed();
-        // One unit more, so that a step that begins at the face is met.
-        let reach = Placed { depth: placed.depth + Len::UNIT, ..placed }.corners();
-        let mut steps: Vec<_> = sheet
-            .facts
-            .solids_near(Bounds::of(reach))
-            .filter(|s| s.kind == SolidKind::Stair && convex_overlap(&reach, &s.ring))
-            .map(|s| s.element)
-            .collect();
-        if steps.is_empty() {
-            continue;
-        }
-        steps.push(element.id);
-        out.push(
-            Finding::new(
-                Severity::Correction,
-                sheet.book.cite("panel-no-stair"),
-                RULE.slug,
-                steps,
-                Phrase::text(format!(
-                    "Electrical panel {} is over the steps of a stair",
-                    element.name()
-                )),
-                "Whoever reaches up to a breaker from a step, in the dark, falls.",
-            )
-            .figures(Quantity::Words("over steps".into()), Quantity::Words("not over steps".into()))
-            .at(Place::Area(placed.corners().to_vec())),
-        );
+fn check(sheet: &Sheet<'_>, element: &Element, service: &ServicePoint, out: &mut Vec<Finding>) {
+    let placed = service.placed();
+    // One unit more, so that a step that begins at the face is met.
+    let reach = Placed { depth: placed.depth + Len::UNIT, ..placed }.corners();
+    let mut steps: Vec<_> = sheet
+        .facts
+        .solids_near(Bounds::of(reach))
+        .filter(|s| s.kind == SolidKind::Stair && convex_overlap(&reach, &s.ring))
+        .map(|s| s.element)
+        .collect();
+    if steps.is_empty() {
+        return;
     }
+    steps.push(element.id);
+    out.push(
+        Finding::new(
+            Severity::Correction,
+            sheet.book.cite("panel-no-stair"),
+            RULE.slug,
+            steps,
+            Phrase::text(format!(
+                "Electrical panel {} is over the steps of a stair",
+                element.name()
+            )),
+            "Whoever reaches up to a breaker from a step, in the dark, falls.",
+        )
+        .figures(Quantity::Words("over steps".into()), Quantity::Words("not over steps".into()))
+        .at(Place::Area(placed.corners().to_vec())),
+    );
 }
 
 #[cfg(test)]

@@ -2,11 +2,11 @@
 
 use geometry::Facing;
 use measure::Len;
-use plan::ElementId;
-use plan::element::ServicePoint;
+use plan::element::{ServiceKind, ServicePoint};
+use plan::{Element, ElementId};
 
 use crate::front::{Face, Space};
-use crate::{Check, Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
+use crate::{Check, Finding, Group, Phrase, Place, Quantity, Reach, Rule, Severity, Sheet};
 
 use super::panel;
 
@@ -40,48 +40,43 @@ Remedies
 A door that is hinged at the other side, or more room before the panel.
 ",
     cites: &["panel-open-door"],
-    check: Check::Plan(check),
+    check: Check::Services(&[ServiceKind::Panel], &[Reach::Sum(&["panel-depth", "panel-depth", "panel-open-door"])], check),
     remedies: None,
 };
 
 const WHY: &str = "Who works on a live panel must get away from it, also past its open door.";
 
-fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
+fn check(sheet: &Sheet<'_>, element: &Element, service: &ServicePoint, out: &mut Vec<Finding>) {
     let limit = sheet.book.len("panel-open-door");
     if limit.value == Len::ZERO {
         return;
     }
-    for (element, service) in panel::panels(sheet) {
-        let stopped: Vec<(Hinge, Len)> = [Hinge::Right, Hinge::Left]
-            .into_iter()
-            .filter_map(|hinge| {
-                Some((hinge, narrow(sheet, element.id, service, hinge, limit.value)?))
-            })
-            .collect();
-        let Some((hinge, widest)) = stopped.iter().copied().min_by_key(|(_, widest)| *widest)
-        else {
-            continue;
-        };
-        let title = format!("The open door of electrical panel {} bars the way", element.name());
-        let face = Face::of(service.placed());
-        let door = face.ring(-(service.width / 2), service.width, service.width);
-        let finding = Finding::new(
-            Severity::Verify,
-            limit.citation.clone(),
-            RULE.slug,
-            vec![element.id],
-            Phrase::text(title),
-            WHY,
-        )
-        .figures(Quantity::Len(widest), Quantity::Len(limit.value))
-        .at(Place::Area(door))
-        .assuming("the door is as wide as the panel");
-        out.push(if stopped.len() == 1 {
-            finding.assuming(format!("it is hinged at the {}, as one faces it", hinge.word()))
-        } else {
-            finding
-        });
-    }
+    let stopped: Vec<(Hinge, Len)> = [Hinge::Right, Hinge::Left]
+        .into_iter()
+        .filter_map(|hinge| Some((hinge, narrow(sheet, element.id, service, hinge, limit.value)?)))
+        .collect();
+    let Some((hinge, widest)) = stopped.iter().copied().min_by_key(|(_, widest)| *widest) else {
+        return;
+    };
+    let title = format!("The open door of electrical panel {} bars the way", element.name());
+    let face = Face::of(service.placed());
+    let door = face.ring(-(service.width / 2), service.width, service.width);
+    let finding = Finding::new(
+        Severity::Verify,
+        limit.citation.clone(),
+        RULE.slug,
+        vec![element.id],
+        Phrase::text(title),
+        WHY,
+    )
+    .figures(Quantity::Len(widest), Quantity::Len(limit.value))
+    .at(Place::Area(door))
+    .assuming("the door is as wide as the panel");
+    out.push(if stopped.len() == 1 {
+        finding.assuming(format!("it is hinged at the {}, as one faces it", hinge.word()))
+    } else {
+        finding
+    });
 }
 
 /// The side of the door's hinge, as one faces the panel.

@@ -1,9 +1,12 @@
 //! Clear width in front of an electrical panel.
 
+use super::keep::KEEP;
 use crate::front::Face;
 use crate::{Check, Finding, Group, Phrase, Place, Quantity, Remedy, Rule, Severity, Sheet};
+use plan::Element;
+use plan::element::{ServiceKind, ServicePoint};
 
-use super::{clear_away, judge, panel};
+use super::{clear_away, judge};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "panel-width",
@@ -34,33 +37,32 @@ Remedies
 Move the partition or the furnishing that stands beside the panel by what is missing.
 ",
     cites: &["panel-width"],
-    check: Check::Plan(check),
+    check: Check::Services(&[ServiceKind::Panel], KEEP, check),
     remedies: Some(remedies),
 };
 
-fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
-    for (element, service, keep) in panel::spaces(sheet) {
-        let fit = &keep.fit;
-        let Some(narrow) = &fit.narrow else { continue };
-        let limit = sheet.book.len("panel-width");
-        let required = limit.value.max(service.width);
-        let mut elements = vec![element.id];
-        elements.extend(&narrow.by);
-        let face = Face::of(service.placed());
-        let title = format!("Too little width in front of electrical panel {}", element.name());
-        let finding = Finding::new(
-            Severity::Correction,
-            limit.citation,
-            RULE.slug,
-            elements,
-            Phrase::text(title),
-            "Whoever works on a live panel needs room for both arms and a way to step aside.",
-        )
-        .figures(Quantity::Len(narrow.width()), Quantity::Len(required))
-        .at(face.breach(fit))
-        .at(Place::Span(face.point(narrow.from, narrow.out), face.point(narrow.to, narrow.out)));
-        out.push(judge::unless_existing(sheet, finding));
-    }
+fn check(sheet: &Sheet<'_>, element: &Element, service: &ServicePoint, out: &mut Vec<Finding>) {
+    let Some(keep) = sheet.keep(element.id) else { return };
+    let fit = &keep.fit;
+    let Some(narrow) = &fit.narrow else { return };
+    let limit = sheet.book.len("panel-width");
+    let required = limit.value.max(service.width);
+    let mut elements = vec![element.id];
+    elements.extend(&narrow.by);
+    let face = Face::of(service.placed());
+    let title = format!("Too little width in front of electrical panel {}", element.name());
+    let finding = Finding::new(
+        Severity::Correction,
+        limit.citation,
+        RULE.slug,
+        elements,
+        Phrase::text(title),
+        "Whoever works on a live panel needs room for both arms and a way to step aside.",
+    )
+    .figures(Quantity::Len(narrow.width()), Quantity::Len(required))
+    .at(face.breach(fit))
+    .at(Place::Span(face.point(narrow.from, narrow.out), face.point(narrow.to, narrow.out)));
+    out.push(judge::unless_existing(sheet, finding));
 }
 
 fn remedies(finding: &Finding, sheet: &Sheet<'_>) -> Vec<Remedy> {

@@ -1,6 +1,7 @@
 //! Plumbing devices that can be reached.
 
-use plan::element::ServiceKind;
+use plan::Element;
+use plan::element::{ServiceKind, ServicePoint};
 
 use super::buried;
 use crate::{Check, Confidence, Finding, Group, Rule, Severity, Sheet};
@@ -33,7 +34,7 @@ Remedies
 Provide an access opening: 12 in by 12 in, or as large as the thing where that is larger (common practice, no source).
 ",
     cites: &["pressure-reducer-access", "backflow-access", "air-valve-access", "backwater-valve-access", "standpipe-access"],
-    check: Check::Plan(check),
+    check: Check::Services(&[ServiceKind::PressureReducer, ServiceKind::BackflowPreventer, ServiceKind::AirAdmittanceValve, ServiceKind::BackwaterValve, ServiceKind::Standpipe], &[], check),
     remedies: Some(buried::remedies),
 };
 
@@ -45,17 +46,16 @@ const KINDS: &[(ServiceKind, &str)] = &[
     (ServiceKind::Standpipe, "standpipe-access"),
 ];
 
-fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
+fn check(sheet: &Sheet<'_>, element: &Element, service: &ServicePoint, out: &mut Vec<Finding>) {
     let why = "It has a part that wears out or clogs, and is found too late behind board.";
-    for (kind, slug) in KINDS {
-        let from = out.len();
-        buried::check(sheet, out, &[*kind], RULE.slug, |_| sheet.book.cite(slug), why);
-        for finding in &mut out[from..] {
-            if finding.citation.confidence == Confidence::Practice {
-                finding.severity = Severity::Advice;
-            }
-        }
-    }
+    let Some((_, slug)) = KINDS.iter().find(|(kind, _)| *kind == service.kind) else { return };
+    let citation = sheet.book.cite(slug);
+    let practice = citation.confidence == Confidence::Practice;
+    let found = buried::finding(sheet, RULE.slug, citation, element, service, why);
+    out.extend(found.map(|finding| match practice {
+        true => Finding { severity: Severity::Advice, ..finding },
+        false => finding,
+    }));
 }
 
 #[cfg(test)]

@@ -1,8 +1,8 @@
 //! A radon pipe that new work leaves in sight.
 
 use geometry::{Bounds, convex_overlap};
-use plan::element::ServiceKind;
-use plan::{ElementId, State};
+use plan::element::{ServiceKind, ServicePoint};
+use plan::{Element, ElementId, State};
 use space::SolidKind;
 
 use crate::rules::rooms::words::{called, capital};
@@ -36,43 +36,43 @@ Provide an access opening of 12 in by 12 in, or as large as the thing where that
 a radon system is for certified people.
 ",
     cites: &["radon-pipe-visible"],
-    check: Check::Plan(check),
+    check: Check::Services(&[ServiceKind::RadonPipe], &[], check),
     remedies: Some(super::buried::remedies),
 };
 
-fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
-    let pipes = sheet.services().filter(|(_, s)| s.kind == ServiceKind::RadonPipe);
-    for (element, service) in pipes.filter(|(_, s)| s.access.is_none()) {
-        let ring = service.placed().corners();
-        let is_new = |id: ElementId| sheet.plan().get(id).is_some_and(|e| e.state == State::New);
-        let mut walls: Vec<ElementId> = sheet
-            .facts
-            .solids_near(Bounds::of(ring))
-            .filter(|s| s.kind == SolidKind::Wall && is_new(s.element))
-            .filter(|s| convex_overlap(&ring, &s.ring))
-            .map(|s| s.element)
-            .collect();
-        walls.dedup();
-        let Some(&wall) = walls.first() else { continue };
-        let name = capital(&called(sheet, element.id));
-        walls.push(element.id);
-        out.push(
-            Finding::new(
-                Severity::Verify,
-                sheet.book.cite("radon-pipe-visible"),
-                RULE.slug,
-                walls,
-                Phrase::text(format!("{name} is in {}", called(sheet, wall))),
-                "The gauge on the pipe is the only sign that the fan still draws.",
-            )
-            .figures(
-                Quantity::Words(format!("in {}", called(sheet, wall))),
-                Quantity::Words("in sight".into()),
-            )
-            .at(Place::Area(ring.to_vec()))
-            .assuming("its gauge or its label is on this part of the pipe"),
-        );
+fn check(sheet: &Sheet<'_>, element: &Element, service: &ServicePoint, out: &mut Vec<Finding>) {
+    if service.access.is_some() {
+        return;
     }
+    let ring = service.placed().corners();
+    let is_new = |id: ElementId| sheet.plan().get(id).is_some_and(|e| e.state == State::New);
+    let mut walls: Vec<ElementId> = sheet
+        .facts
+        .solids_near(Bounds::of(ring))
+        .filter(|s| s.kind == SolidKind::Wall && is_new(s.element))
+        .filter(|s| convex_overlap(&ring, &s.ring))
+        .map(|s| s.element)
+        .collect();
+    walls.dedup();
+    let Some(&wall) = walls.first() else { return };
+    let name = capital(&called(sheet, element.id));
+    walls.push(element.id);
+    out.push(
+        Finding::new(
+            Severity::Verify,
+            sheet.book.cite("radon-pipe-visible"),
+            RULE.slug,
+            walls,
+            Phrase::text(format!("{name} is in {}", called(sheet, wall))),
+            "The gauge on the pipe is the only sign that the fan still draws.",
+        )
+        .figures(
+            Quantity::Words(format!("in {}", called(sheet, wall))),
+            Quantity::Words("in sight".into()),
+        )
+        .at(Place::Area(ring.to_vec()))
+        .assuming("its gauge or its label is on this part of the pipe"),
+    );
 }
 
 #[cfg(test)]

@@ -1,6 +1,7 @@
 //! Sump and ejector pits that nothing stands on.
 
-use plan::element::ServiceKind;
+use plan::Element;
+use plan::element::{ServiceKind, ServicePoint};
 
 use crate::{Check, Finding, Group, Rule, Sheet};
 
@@ -33,20 +34,18 @@ Remedies
 None is offered: move the wall or the appliance off the cover.
 ",
     cites: &["sump-access", "ejector-access"],
-    check: Check::Plan(check),
+    check: Check::Services(&[ServiceKind::Sump, ServiceKind::Ejector], &[], check),
     remedies: None,
 };
 
-fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
+fn check(sheet: &Sheet<'_>, element: &Element, service: &ServicePoint, out: &mut Vec<Finding>) {
     let why = "A pump fails in the night of the big rain, and must come out straight up.";
-    for (element, service) in sheet.services() {
-        let citation = match service.kind {
-            ServiceKind::Sump => sheet.book.cite("sump-access"),
-            ServiceKind::Ejector => sheet.book.cite("ejector-access"),
-            _ => continue,
-        };
-        out.extend(in_floor::findings(sheet, RULE.slug, &citation, element, service, why));
-    }
+    let citation = match service.kind {
+        ServiceKind::Sump => sheet.book.cite("sump-access"),
+        ServiceKind::Ejector => sheet.book.cite("ejector-access"),
+        _ => return,
+    };
+    out.extend(in_floor::findings(sheet, RULE.slug, &citation, element, service, why));
 }
 
 #[cfg(test)]

@@ -1,5 +1,6 @@
 //! Clear space at a water meter.
 
+use super::keep::KEEP;
 use plan::element::{ServiceKind, ServicePoint};
 use plan::{Element, ElementId};
 
@@ -38,7 +39,7 @@ Remedies
 Move the partition or the furnishing that stands in the way by what is missing, or provide an access opening.
 ",
     cites: &["water-meter-front", "water-meter-around"],
-    check: Check::Plan(check),
+    check: Check::Services(&[ServiceKind::WaterMeter], KEEP, check),
     remedies: Some(remedies),
 };
 
@@ -61,11 +62,9 @@ pub(super) fn measure(sheet: &Sheet<'_>, id: ElementId, service: &ServicePoint) 
     (space, fit)
 }
 
-fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
-    for (element, service) in sheet.services().filter(|(_, s)| s.kind == ServiceKind::WaterMeter) {
-        let finding = judge(sheet, element, service);
-        out.extend(finding.map(|f| f.assuming("the water utility asks for this")));
-    }
+fn check(sheet: &Sheet<'_>, element: &Element, service: &ServicePoint, out: &mut Vec<Finding>) {
+    let finding = judge(sheet, element, service);
+    out.extend(finding.map(|f| f.assuming("the water utility asks for this")));
 }
 
 fn judge(sheet: &Sheet<'_>, element: &Element, service: &ServicePoint) -> Option<Finding> {

@@ -1,6 +1,7 @@
 //! Water valves that can be reached.
 
-use plan::element::ServiceKind;
+use plan::Element;
+use plan::element::{ServiceKind, ServicePoint};
 
 use crate::{Check, Finding, Group, Rule, Sheet};
 
@@ -35,18 +36,17 @@ Remedies
 Provide an access opening: 12 in by 12 in, or as large as the thing where that is larger (common practice, no source).
 ",
     cites: &["water-valve-access", "main-water-valve-access"],
-    check: Check::Plan(check),
+    check: Check::Services(&[ServiceKind::MainWaterValve, ServiceKind::FixtureValve], &[], check),
     remedies: Some(buried::remedies),
 };
 
-fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
+fn check(sheet: &Sheet<'_>, element: &Element, service: &ServicePoint, out: &mut Vec<Finding>) {
     let why = "When a pipe bursts, the valve must be found and shut at once.";
-    let cite = |kind| match kind {
+    let citation = match service.kind {
         ServiceKind::MainWaterValve => sheet.book.cite("main-water-valve-access"),
         _ => sheet.book.cite("water-valve-access"),
     };
-    let kinds = [ServiceKind::MainWaterValve, ServiceKind::FixtureValve];
-    buried::check(sheet, out, &kinds, RULE.slug, cite, why);
+    out.extend(buried::finding(sheet, RULE.slug, citation, element, service, why));
 }
 
 #[cfg(test)]

@@ -6,7 +6,7 @@ use space::Room;
 use crate::rules::electrical::devices::{behind_door, drawn, in_room};
 
 use crate::rules::rooms::words::{capital, room_called, room_elements, rooms_called};
-use crate::{Check, Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
+use crate::{Check, Finding, Group, On, Phrase, Place, Quantity, Rule, Severity, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "bedroom-alarms",
@@ -38,7 +38,7 @@ Remedies
 Place and wire the alarms, all sounding together, and show them on the permit drawing.
 ",
     cites: &["bedroom-alarms"],
-    check: Check::Plan(check),
+    check: Check::Plan(&[On::Service(ServiceKind::SmokeAlarm)], check),
     remedies: None,
 };
 
@@ -98,7 +98,7 @@ fn finding(
             Quantity::Words(measured.to_owned()),
             Quantity::Words("smoke alarm in the room and outside it".into()),
         );
-    rooms.iter().fold(finding, |finding, room| finding.at(Place::Point(room.label_at)))
+    rooms.iter().fold(finding, |finding, room| finding.at(Place::Label(room.index)))
 }
 
 #[cfg(test)]

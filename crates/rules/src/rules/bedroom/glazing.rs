@@ -63,7 +63,7 @@ pub(super) fn little_daylight(
         )
         .figures(Quantity::Area(measured), Quantity::Area(limit.value))
         .assuming("artificial light and mechanical ventilation stand in for the window")
-        .at(Place::Area(room.shape.outer.clone())),
+        .at(Place::Floor(room.index)),
     )
 }
 

@@ -43,7 +43,7 @@ Call it a bedroom and see what it needs; or ask the department in writing. Takin
 entrance to a wide cased opening helps in some places.
 ",
     cites: &["reads-as-bedroom", "reads-as-bedroom-area"],
-    check: Check::Rooms(check),
+    check: Check::Room(check),
     remedies: Some(remedies),
 };
 
@@ -68,7 +68,7 @@ fn check(sheet: &Sheet<'_>, room: &Room, out: &mut Vec<Finding>) {
             Quantity::Words(format!("not a bedroom ({word})")),
         )
         .assuming(format!("the department goes by the word {word} on the plan"))
-        .at(Place::Area(room.shape.outer.clone())),
+        .at(Place::Floor(room.index)),
     );
 }
 

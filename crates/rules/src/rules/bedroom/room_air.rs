@@ -75,7 +75,7 @@ fn check(sheet: &Sheet<'_>, room: &Room, out: &mut Vec<Finding>) {
         )
         .figures(Quantity::Area(opens), Quantity::Area(limit.value))
         .resting_on(&air)
-        .at(Place::Point(room.label_at)),
+        .at(Place::Label(room.index)),
     );
 }
 

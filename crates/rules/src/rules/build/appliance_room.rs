@@ -4,7 +4,7 @@ use plan::detail::heat::{FUEL, VENT};
 use plan::element::{RoomUse, ServiceKind};
 
 use crate::rules::rooms::words::{called, capital, room_called};
-use crate::{Check, Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
+use crate::{Check, Finding, Group, On, Phrase, Place, Quantity, Rule, Severity, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "appliance-room",
@@ -33,7 +33,7 @@ Remedies
 Another room, a direct-vent appliance, or a sealed enclosure.
 ",
     cites: &["appliance-room"],
-    check: Check::Plan(check),
+    check: Check::Plan(&[On::Service(ServiceKind::Furnace), On::Service(ServiceKind::WaterHeater)], check),
     remedies: None,
 };
 

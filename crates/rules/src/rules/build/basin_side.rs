@@ -6,7 +6,7 @@ use plan::element::BodyKind;
 
 use super::fixtures::{Fixture, beside, fixture};
 use crate::rules::rooms::words::{called, capital};
-use crate::{Check, Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
+use crate::{Check, Finding, Group, Phrase, Place, Quantity, Reach, Rule, Severity, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "basin-side",
@@ -38,7 +38,7 @@ Remedies
 Move the basin, or choose a smaller one.
 ",
     cites: &["basin-side"],
-    check: Check::Things(&[BodyKind::Furnishing], &["basin-side"], check),
+    check: Check::Things(&[BodyKind::Furnishing], &[Reach::Limit("basin-side")], check),
     remedies: None,
 };
 

@@ -6,8 +6,8 @@ use plan::element::{Layer, Material};
 use plan::{Body, Element};
 
 use crate::rules::rooms::words::{called, capital};
-use crate::rules::stated::{new_work, place};
-use crate::{Check, Finding, Group, Phrase, Quantity, Rule, Severity, Sheet};
+use crate::rules::stated::new_work;
+use crate::{Check, Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "cable-depth",
@@ -38,7 +38,7 @@ Remedies
 Plates or conduit where the framing is shallow, or deeper studs.
 ",
     cites: &["cable-depth"],
-    check: Check::Kinds(CABLE_DEPTH.kinds(), check),
+    check: Check::Plan(&[], check),
     remedies: None,
 };
 
@@ -70,10 +70,7 @@ fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
         if stated.is_none() {
             finding = finding.assuming("a cable runs in the middle of its studs, without plates");
         }
-        out.push(match place(sheet, wall) {
-            Some(place) => finding.at(place),
-            None => finding,
-        });
+        out.push(finding.at(Place::Of(wall.id)));
     }
 }
 

@@ -6,7 +6,7 @@ use plan::detail::Value;
 use plan::detail::site::{DRAFTSTOPPED, FLOOR_ABOVE};
 
 use crate::answer::state_site;
-use crate::{Check, Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
+use crate::{Check, Finding, Group, On, Phrase, Place, Quantity, Rule, Severity, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "draftstop",
@@ -37,7 +37,7 @@ Remedies
 1/2 in board, 3/8 in panel or the like across the space, in about equal parts.
 ",
     cites: &["draftstop"],
-    check: Check::Plan(check),
+    check: Check::Plan(&[On::Floors], check),
     remedies: Some(|_, sheet| vec![state_site(sheet, &DRAFTSTOPPED, Value::Yes)]),
 };
 
@@ -67,7 +67,7 @@ fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
     .figures(Quantity::Area(floor), Quantity::Area(limit.value))
     .resting_on(&stopped);
     out.push(match sheet.facts.rooms.first() {
-        Some(room) => finding.at(Place::Point(room.label_at)),
+        Some(room) => finding.at(Place::Label(room.index)),
         None => finding,
     });
 }

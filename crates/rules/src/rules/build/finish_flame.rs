@@ -32,7 +32,7 @@ Remedies
 Another finish, or board below a thin one.
 ",
     cites: &["finish-flame"],
-    check: Check::Kinds(FINISH_FLAME.kinds(), check),
+    check: Check::Plan(&[], check),
     remedies: None,
 };
 

@@ -32,7 +32,7 @@ Remedies
 Another finish, or board below a thin one.
 ",
     cites: &["finish-smoke"],
-    check: Check::Kinds(FINISH_SMOKE.kinds(), check),
+    check: Check::Plan(&[], check),
     remedies: None,
 };
 

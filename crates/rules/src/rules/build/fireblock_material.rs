@@ -33,7 +33,7 @@ Remedies
 Board or lumber, sealed at its edges.
 ",
     cites: &["fireblock-material"],
-    check: Check::Kinds(FIREBLOCK_OF.kinds(), check),
+    check: Check::Plan(&[], check),
     remedies: None,
 };
 

@@ -33,7 +33,7 @@ Remedies
 2x lumber, 1/2 in board or mineral wool along top and bottom and at each mark of the fireblocking rule.
 ",
     cites: &["fireblock-stated"],
-    check: Check::Kinds(FIREBLOCKED.kinds(), check),
+    check: Check::Plan(&[], check),
     remedies: Some(|finding, sheet| state_all(finding, sheet, &FIREBLOCKED, Value::Yes)),
 };
 

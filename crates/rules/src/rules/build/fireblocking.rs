@@ -7,7 +7,7 @@ use plan::element::BodyKind;
 use plan::{ElementId, State};
 
 use crate::rules::rooms::words::{called, capital};
-use crate::{Check, Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
+use crate::{Check, Finding, Group, On, Phrase, Place, Quantity, Rule, Severity, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "fireblocking",
@@ -37,7 +37,7 @@ Remedies
 Blocks of 2x lumber or 1/2 in board at each mark, and a strip along the top.
 ",
     cites: &["fireblocking"],
-    check: Check::Plan(check),
+    check: Check::Plan(&[On::Kind(BodyKind::Furring)], check),
     remedies: None,
 };
 

@@ -6,7 +6,7 @@ use space::clear_before;
 
 use super::fixtures::{Fixture, fixture, heights};
 use crate::rules::rooms::words::{called, capital};
-use crate::{Check, Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
+use crate::{Check, Finding, Group, Phrase, Place, Quantity, Reach, Rule, Severity, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "fixture-front",
@@ -37,7 +37,7 @@ Remedies
 Move the fixture, or the wall before it.
 ",
     cites: &["fixture-front", "shower-front"],
-    check: Check::Things(&[BodyKind::Furnishing], &["fixture-front", "shower-front"], check),
+    check: Check::Things(&[BodyKind::Furnishing], &[Reach::Limit("fixture-front"), Reach::Limit("shower-front")], check),
     remedies: None,
 };
 

@@ -35,7 +35,7 @@ Remedies
 A gypsum ceiling before the tiles.
 ",
     cites: &["floor-membrane"],
-    check: Check::Plan(check),
+    check: Check::Plan(&[], check),
     remedies: None,
 };
 
@@ -71,7 +71,7 @@ fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
     )
     .figures(measured, Quantity::Len(limit.value));
     if let Some(room) = sheet.facts.rooms.first() {
-        finding = finding.at(Place::Point(room.label_at));
+        finding = finding.at(Place::Label(room.index));
     }
     out.push(match site.house {
         plan::House::New => finding,

@@ -40,13 +40,20 @@ Remedies
 Add 1/2 in board to the assembly.
 ",
     cites: &["foam-barrier"],
-    check: Check::Things(&[BodyKind::Partition, BodyKind::Furring], &[], check),
+    check: Check::Plan(&[], check),
     remedies: None,
 };
 
 const WHY: &str = "Bare foam burns fast, and its smoke kills before the flame does.";
 
-fn check(sheet: &Sheet<'_>, element: &Element, out: &mut Vec<Finding>) {
+fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
+    sheet
+        .facts
+        .standing(&[BodyKind::Partition, BodyKind::Furring])
+        .for_each(|element| one(sheet, element, out));
+}
+
+fn one(sheet: &Sheet<'_>, element: &Element, out: &mut Vec<Finding>) {
     let limit = sheet.book.len("foam-barrier");
     let Some(wall) = sheet.facts.wall(element.id).filter(|_| is_new(sheet, element)) else {
         return;
@@ -77,7 +84,7 @@ fn check(sheet: &Sheet<'_>, element: &Element, out: &mut Vec<Finding>) {
         WHY,
     )
     .figures(Quantity::Len(board), Quantity::Len(limit.value))
-    .at(Place::Span(wall.line.a, wall.line.b));
+    .at(Place::Along(wall.id));
     out.push(if cover.stated {
         finding
     } else {

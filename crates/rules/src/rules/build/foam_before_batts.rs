@@ -5,8 +5,8 @@ use plan::detail::site::CLIMATE_ZONE;
 use plan::detail::wall::{CAVITY_R, FOAM_R};
 
 use crate::rules::rooms::words::{called, capital};
-use crate::rules::stated::{new_work, place};
-use crate::{Check, Finding, Group, Phrase, Quantity, Rule, Severity, Sheet};
+use crate::rules::stated::new_work;
+use crate::{Check, Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "foam-before-batts",
@@ -37,7 +37,7 @@ Remedies
 Thicker foam, or none of the batts.
 ",
     cites: &["foam-batts-4-marine", "foam-batts-5", "foam-batts-6", "foam-batts-7"],
-    check: Check::Kinds(FOAM_R.kinds(), check),
+    check: Check::Plan(&[], check),
     remedies: None,
 };
 
@@ -81,7 +81,7 @@ fn judge(sheet: &Sheet<'_>, element: &Element, slug: &'static str) -> Option<Fin
         Quantity::Words(format!("R-{foam} foam")),
         Quantity::Words(format!("{} foam", tenths(limit.value))),
     );
-    finding.places.extend(place(sheet, element));
+    finding.places.push(Place::Of(element.id));
     Some(finding)
 }
 

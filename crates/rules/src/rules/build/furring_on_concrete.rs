@@ -38,14 +38,18 @@ Remedies
 Foam or a gap of 1/2 in between, or treated wood.
 ",
     cites: &["furring-on-concrete"],
-    check: Check::Things(&[BodyKind::Furring], &[], check),
+    check: Check::Plan(&[], check),
     remedies: Some(|finding, sheet| state_all(finding, sheet, &FURRING_WOOD, Value::Word("treated wood"))),
 };
 
 const WHY: &str =
     "The wall is damp for as long as it stands, and wood that touches it rots from behind.";
 
-fn check(sheet: &Sheet<'_>, element: &Element, out: &mut Vec<Finding>) {
+fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
+    sheet.facts.standing(&[BodyKind::Furring]).for_each(|element| one(sheet, element, out));
+}
+
+fn one(sheet: &Sheet<'_>, element: &Element, out: &mut Vec<Finding>) {
     let Some(wall) = sheet.facts.wall(element.id).filter(|_| is_new(sheet, element)) else {
         return;
     };
@@ -72,7 +76,7 @@ fn check(sheet: &Sheet<'_>, element: &Element, out: &mut Vec<Finding>) {
         Quantity::Words("wood on concrete".to_owned()),
         Quantity::Words("treated wood, or a vapor retarder between".to_owned()),
     )
-    .at(Place::Span(wall.line.a, wall.line.b));
+    .at(Place::Along(wall.id));
     out.push(if wood.stated {
         finding
     } else {

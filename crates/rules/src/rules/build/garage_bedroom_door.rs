@@ -33,7 +33,7 @@ Remedies
 A door to a hall instead, or another use of the room.
 ",
     cites: &["garage-bedroom-door"],
-    check: Check::Plan(check),
+    check: Check::Plan(&[], check),
     remedies: None,
 };
 
@@ -58,7 +58,7 @@ fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
                 WHY,
             )
             .figures(words("garage to bedroom"), words("no opening"))
-            .at(Place::Span(door.line.a, door.line.b)),
+            .at(Place::Along(door.id)),
         );
     }
 }

@@ -7,8 +7,8 @@ use plan::{Body, Element};
 
 use super::garage::is_garage;
 use crate::rules::rooms::words::{called, capital};
-use crate::rules::stated::{is_new, place};
-use crate::{Check, Finding, Group, Phrase, Quantity, Rule, Severity, Sheet};
+use crate::rules::stated::is_new;
+use crate::{Check, Finding, Group, On, Phrase, Place, Quantity, Rule, Severity, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "garage-board",
@@ -37,7 +37,7 @@ Remedies
 Board on the garage side, patched wherever it is opened.
 ",
     cites: &["garage-board"],
-    check: Check::Plan(check),
+    check: Check::Plan(&[On::Kind(BodyKind::Partition), On::Floors], check),
     remedies: None,
 };
 
@@ -67,7 +67,7 @@ fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
             WHY,
         )
         .figures(Quantity::Len(board), Quantity::Len(limit.value));
-        finding.places.extend(place(sheet, element));
+        finding.places.push(Place::Of(element.id));
         out.push(finding);
     }
 }

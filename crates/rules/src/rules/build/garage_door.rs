@@ -37,7 +37,7 @@ Remedies
 A solid or rated leaf with a closer.
 ",
     cites: &["garage-door", "garage-door-closes"],
-    check: Check::Plan(check),
+    check: Check::Plan(&[], check),
     remedies: Some(|finding, sheet| {
         if finding.elements.iter().any(|id| sheet.facts.is_cased(*id)) {
             return Vec::new();
@@ -67,7 +67,7 @@ fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
                 WHY,
             )
             .figures(words("open"), words("a door"))
-            .at(Place::Span(door.line.a, door.line.b)),
+            .at(Place::Along(door.id)),
         );
     }
     let ids: Vec<ElementId> = doors(sheet).map(|(door, _)| door.id).collect();

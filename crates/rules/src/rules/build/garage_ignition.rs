@@ -3,10 +3,11 @@
 use plan::Body;
 use plan::detail::Value;
 use plan::detail::heat::IGNITION_HEIGHT;
+use plan::element::BodyKind;
 
 use super::garage::is_garage;
 use crate::rules::stated::{Demand, fitting, judge, state_all};
-use crate::{Check, Finding, Group, Quantity, Rule, Sheet};
+use crate::{Check, Finding, Group, On, Quantity, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "garage-ignition",
@@ -35,7 +36,7 @@ Remedies
 A stand below it, or a listed water heater.
 ",
     cites: &["garage-ignition"],
-    check: Check::Plan(check),
+    check: Check::Plan(&[On::Kind(BodyKind::Service)], check),
     remedies: Some(|finding, sheet| {
         let height = sheet.book.length("garage-ignition");
         state_all(finding, sheet, &IGNITION_HEIGHT, Value::Length(height))

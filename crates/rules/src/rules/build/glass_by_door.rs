@@ -3,9 +3,9 @@
 use measure::Len;
 use space::OpeningFacts;
 
-use super::glass::{bottom, new_windows};
+use super::glass::{bottom, new_window};
 use crate::rules::rooms::words::{called, capital};
-use crate::{Check, Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
+use crate::{Check, Finding, Group, Phrase, Place, Quantity, Reach, Rule, Severity, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "glass-by-door",
@@ -35,44 +35,41 @@ Remedies
 Order the window with safety glass, marked in the corner.
 ",
     cites: &["glass-by-door", "glass-by-door-bottom"],
-    check: Check::Plan(check),
+    check: Check::Openings(&[Reach::Limit("glass-by-door")], check),
     remedies: None,
 };
 
 const WHY: &str = "A hand that misses the door goes through the pane.";
 
-fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
+fn check(sheet: &Sheet<'_>, facts: &OpeningFacts, out: &mut Vec<Finding>) {
+    let Some(window) = new_window(sheet, facts) else { return };
     let limit = sheet.book.len("glass-by-door");
-    for (facts, window) in new_windows(sheet) {
-        if bottom(sheet, window) >= sheet.book.length("glass-by-door-bottom") {
-            continue;
-        }
-        let doors = sheet
-            .facts
-            .openings
-            .iter()
-            .filter(|o| o.host == facts.host && sheet.facts.is_door(o.id));
-        let near = doors.map(|d| (between(facts, d), d)).min_by_key(|(gap, d)| (*gap, d.id));
-        let Some((gap, door)) = near.filter(|(gap, _)| *gap < limit.value) else { continue };
-        let title = format!(
-            "{} may need safety glass: it is beside {}",
-            capital(&called(sheet, facts.id)),
-            called(sheet, door.id)
-        );
-        out.push(
-            Finding::new(
-                Severity::Verify,
-                limit.citation.clone(),
-                RULE.slug,
-                vec![facts.id, door.id],
-                Phrase::text(title),
-                WHY,
-            )
-            .figures(Quantity::Len(gap), Quantity::Len(limit.value))
-            .assuming("the glass is no safety glass")
-            .at(Place::Span(facts.line.a, facts.line.b)),
-        );
+    if bottom(sheet, window) >= sheet.book.length("glass-by-door-bottom") {
+        return;
     }
+    let beside = facts.bounds().grow(limit.value);
+    let doors = sheet.facts.openings_near(beside);
+    let doors = doors.filter(|o| o.host == facts.host && sheet.facts.is_door(o.id));
+    let near = doors.map(|d| (between(facts, d), d)).min_by_key(|(gap, d)| (*gap, d.id));
+    let Some((gap, door)) = near.filter(|(gap, _)| *gap < limit.value) else { return };
+    let title = format!(
+        "{} may need safety glass: it is beside {}",
+        capital(&called(sheet, facts.id)),
+        called(sheet, door.id)
+    );
+    out.push(
+        Finding::new(
+            Severity::Verify,
+            limit.citation.clone(),
+            RULE.slug,
+            vec![facts.id, door.id],
+            Phrase::text(title),
+            WHY,
+        )
+        .figures(Quantity::Len(gap), Quantity::Len(limit.value))
+        .assuming("the glass is no safety glass")
+        .at(Place::Along(facts.id)),
+    );
 }
 
 /// The wall between two openings of one wall.

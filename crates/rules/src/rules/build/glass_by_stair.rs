@@ -3,10 +3,11 @@
 use geometry::gap;
 use plan::Body;
 use plan::element::BodyKind;
+use space::OpeningFacts;
 
-use super::glass::{bottom, new_windows};
+use super::glass::{bottom, new_window};
 use crate::rules::rooms::words::{called, capital};
-use crate::{Check, Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
+use crate::{Check, Finding, Group, Phrase, Place, Quantity, Reach, Rule, Severity, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "glass-by-stair",
@@ -36,7 +37,7 @@ Remedies
 Safety glass: state it of the window.
 ",
     cites: &["glass-by-stair", "glass-by-stair-bottom"],
-    check: Check::Plan(check),
+    check: Check::Openings(&[Reach::Limit("glass-by-stair")], check),
     remedies: Some(|finding, sheet| {
         let windows = finding.elements.iter().copied().filter(|id| {
             let body = sheet.plan().get(*id).map(|e| &e.body);
@@ -50,40 +51,39 @@ Safety glass: state it of the window.
 
 const WHY: &str = "Who falls down the stair falls into it.";
 
-fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
+fn check(sheet: &Sheet<'_>, facts: &OpeningFacts, out: &mut Vec<Finding>) {
+    let Some(window) = new_window(sheet, facts) else { return };
     let near = sheet.book.len("glass-by-stair");
     let low = sheet.book.length("glass-by-stair-bottom");
-    for (facts, window) in new_windows(sheet) {
-        if bottom(sheet, window) >= low {
+    if bottom(sheet, window) >= low {
+        return;
+    }
+    for element in sheet.facts.standing(&[BodyKind::Stair]) {
+        let Body::Stair(stair) = &element.body else { continue };
+        let side = stair.up.left().step(stair.width / 2);
+        let riser = [stair.foot + side, stair.foot - side];
+        let gap = gap(&riser, &facts.quad);
+        if gap.len > near.value {
             continue;
         }
-        for element in sheet.facts.standing(&[BodyKind::Stair]) {
-            let Body::Stair(stair) = &element.body else { continue };
-            let side = stair.up.left().step(stair.width / 2);
-            let riser = [stair.foot + side, stair.foot - side];
-            let gap = gap(&riser, &facts.quad);
-            if gap.len > near.value {
-                continue;
-            }
-            let title = format!(
-                "{} at the foot of {} needs safety glass",
-                capital(&called(sheet, facts.id)),
-                called(sheet, element.id)
-            );
-            out.push(
-                Finding::new(
-                    Severity::Correction,
-                    near.citation.clone(),
-                    RULE.slug,
-                    vec![facts.id, element.id],
-                    Phrase::text(title),
-                    WHY,
-                )
-                .figures(Quantity::Len(gap.len), Quantity::Len(near.value))
-                .assuming("the pane is not of safety glass")
-                .at(Place::Span(gap.from, gap.to)),
-            );
-        }
+        let title = format!(
+            "{} at the foot of {} needs safety glass",
+            capital(&called(sheet, facts.id)),
+            called(sheet, element.id)
+        );
+        out.push(
+            Finding::new(
+                Severity::Correction,
+                near.citation.clone(),
+                RULE.slug,
+                vec![facts.id, element.id],
+                Phrase::text(title),
+                WHY,
+            )
+            .figures(Quantity::Len(gap.len), Quantity::Len(near.value))
+            .assuming("the pane is not of safety glass")
+            .at(Place::Span(gap.from, gap.to)),
+        );
     }
 }
 

@@ -33,7 +33,7 @@ Remedies
 Order the window with safety glass, marked in the corner.
 ",
     cites: &["glass-in-bath"],
-    check: Check::Plan(check),
+    check: Check::Plan(&[], check),
     remedies: None,
 };
 
@@ -60,7 +60,7 @@ fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
             )
             .figures(Quantity::Len(low), Quantity::Len(limit.value))
             .assuming("the window is beside a tub or shower, and its glass is no safety glass")
-            .at(Place::Span(facts.line.a, facts.line.b)),
+            .at(Place::Along(facts.id)),
         );
     }
 }

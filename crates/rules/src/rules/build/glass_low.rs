@@ -34,7 +34,7 @@ Remedies
 Order the window with safety glass, marked in the corner.
 ",
     cites: &["glass-low-area", "glass-low-bottom", "glass-low-top"],
-    check: Check::Plan(check),
+    check: Check::Plan(&[], check),
     remedies: None,
 };
 
@@ -65,7 +65,7 @@ fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
             )
             .figures(Quantity::Len(low), Quantity::Len(limit.value))
             .assuming("the glass is no safety glass, and people walk within 36 in of it")
-            .at(Place::Span(facts.line.a, facts.line.b)),
+            .at(Place::Along(facts.id)),
         );
     }
 }

@@ -5,8 +5,8 @@ use plan::detail::wall::{CAVITY_R, FOAM_R};
 use plan::{Body, Element};
 
 use crate::rules::rooms::words::{called, capital};
-use crate::rules::stated::{fitting, is_new, place};
-use crate::{Check, Finding, Group, Phrase, Quantity, Rule, Severity, Sheet};
+use crate::rules::stated::{fitting, is_new};
+use crate::{Check, Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "insulation-value",
@@ -38,7 +38,7 @@ Remedies
 Thicker foam on the concrete before the studs, which also keeps the studs dry.
 ",
     cites: &["insulation-zone-3", "insulation-zone-4", "insulation-zone-5"],
-    check: Check::Kinds(FOAM_R.kinds(), check),
+    check: Check::Plan(&[], check),
     remedies: None,
 };
 
@@ -95,10 +95,7 @@ fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
         .figures(Quantity::Words(measured), Quantity::Words(required))
         .resting_on(&foam)
         .resting_on(&cavity);
-        out.push(match place(sheet, element) {
-            Some(at) => finding.at(at),
-            None => finding,
-        });
+        out.push(finding.at(Place::Of(element.id)));
     }
 }
 
@@ -118,7 +115,7 @@ fn ask(sheet: &Sheet<'_>, furring: &[&Element]) -> Finding {
         Quantity::Words("climate zone not stated".to_owned()),
         Quantity::Words("by zone".to_owned()),
     );
-    furring.iter().filter_map(|e| place(sheet, e)).fold(finding, Finding::at)
+    furring.iter().fold(finding, |finding, e| finding.at(Place::Of(e.id)))
 }
 
 /// What a zone asks for by the edition in force; nothing in the warm ones.

@@ -34,7 +34,7 @@ Remedies
 Board over it, or unfaced insulation.
 ",
     cites: &["kraft-facing"],
-    check: Check::Kinds(FACING.kinds(), check),
+    check: Check::Plan(&[], check),
     remedies: Some(|finding, sheet| state_all(finding, sheet, &FACING, Value::Word("none left bare"))),
 };
 

@@ -35,7 +35,7 @@ Remedies
 Fire-rated caulk, mineral wool or foam that is listed for it.
 ",
     cites: &["penetrations"],
-    check: Check::Plan(check),
+    check: Check::Plan(&[], check),
     remedies: Some(|_, sheet| vec![state_site(sheet, &PENETRATIONS, Value::Yes)]),
 };
 
@@ -49,7 +49,7 @@ fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
     let risers =
         |k| matches!(k, ServiceKind::WaterHeater | ServiceKind::Furnace | ServiceKind::Panel);
     let riser = sheet.services().find(|(_, point)| risers(point.kind));
-    let place = riser.map_or(room.label_at, |(_, point)| point.placed().centre());
+    let place = riser.map_or(Place::Label(room.index), |(element, _)| Place::Of(element.id));
     let words = |text: &str| Quantity::Words(text.to_owned());
     let measured = if closed.stated { "open" } else { "not stated" };
     let title = "Close the gaps round pipes and cables through the floor above";
@@ -65,7 +65,7 @@ fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
         )
         .figures(words(measured), words("closed"))
         .resting_on(&closed)
-        .at(Place::Point(place)),
+        .at(place),
     );
 }
 

@@ -34,7 +34,7 @@ Remedies
 1/2 in board over it, or sprayed foam within the limit.
 ",
     cites: &["rim-foam"],
-    check: Check::Kinds(RIM.kinds(), check),
+    check: Check::Plan(&[], check),
     remedies: Some(|finding, sheet| state_all(finding, sheet, &RIM, Value::Word("not by foam"))),
 };
 

@@ -32,7 +32,7 @@ Remedies
 A wider door.
 ",
     cites: &["shower-door"],
-    check: Check::Plan(check),
+    check: Check::Plan(&[], check),
     remedies: None,
 };
 

@@ -68,7 +68,7 @@ fn check(sheet: &Sheet<'_>, element: &Element, out: &mut Vec<Finding>) {
         WHY,
     )
     .figures(measured, required)
-    .at(Place::Area(furnishing.placed().corners().to_vec()));
+    .at(Place::Under(element.id));
     let long = area >= Area::of_rect(measure::Len::inches(26), measure::Len::inches(50));
     out.push(match long && side >= measure::Len::inches(25) {
         true => finding.assuming("the exception for a long shower is not in force"),

@@ -33,7 +33,7 @@ Remedies
 Board the wall before the soffit is framed.
 ",
     cites: &["soffit-fireblock"],
-    check: Check::Kinds(SOFFIT_FIREBLOCKED.kinds(), check),
+    check: Check::Plan(&[], check),
     remedies: Some(|finding, sheet| state_all(finding, sheet, &SOFFIT_FIREBLOCKED, Value::Yes)),
 };
 

@@ -6,7 +6,7 @@ use plan::element::BodyKind;
 
 use crate::answer::state;
 use crate::rules::rooms::words::{called, capital};
-use crate::{Check, Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
+use crate::{Check, Finding, Group, On, Phrase, Place, Quantity, Rule, Severity, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "stair-handrail",
@@ -35,7 +35,7 @@ Remedies
 A handrail from the lowest to the highest riser, with its ends returned to the wall.
 ",
     cites: &["stair-handrail"],
-    check: Check::Plan(check),
+    check: Check::Plan(&[On::Kind(BodyKind::Stair)], check),
     remedies: Some(|finding, sheet| {
         vec![state(sheet, &finding.elements, &HANDRAIL, Value::Word("one side"))]
     }),

@@ -32,7 +32,7 @@ Remedies
 Ask the plumber for a check valve above the pit.
 ",
     cites: &["sump-check-valve"],
-    check: Check::Kinds(SUMP_CHECK.kinds(), check),
+    check: Check::Plan(&[], check),
     remedies: None,
 };
 

@@ -33,7 +33,7 @@ Remedies
 Ask the plumber for stops below the fixture.
 ",
     cites: &["supply-stop"],
-    check: Check::Plan(check),
+    check: Check::Plan(&[], check),
     remedies: Some(|finding, sheet| state_all(finding, sheet, &SUPPLY_STOP, Value::Yes)),
 };
 

@@ -2,7 +2,7 @@
 
 use super::fixtures::{Fixture, beside, fixture};
 use crate::rules::rooms::words::{called, capital};
-use crate::{Check, Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
+use crate::{Check, Finding, Group, Phrase, Place, Quantity, Reach, Rule, Severity, Sheet};
 use plan::Element;
 use plan::element::BodyKind;
 
@@ -34,7 +34,7 @@ Remedies
 Move the toilet, which moves its drain, or the wall.
 ",
     cites: &["toilet-side"],
-    check: Check::Things(&[BodyKind::Furnishing], &["toilet-side"], check),
+    check: Check::Things(&[BodyKind::Furnishing], &[Reach::Limit("toilet-side")], check),
     remedies: None,
 };
 

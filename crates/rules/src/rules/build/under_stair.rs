@@ -4,6 +4,7 @@ use geometry::overlay;
 use plan::Body;
 use plan::detail::stair::UNDERSIDE_LINED;
 use plan::element::{BodyKind, RoomUse};
+use space::Room;
 
 use crate::rules::rooms::words::{capital, room_called, room_elements};
 use crate::{Check, Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
@@ -37,57 +38,51 @@ Remedies
 Line it with 1/2 in board.
 ",
     cites: &["under-stair"],
-    check: Check::Plan(check),
+    check: Check::Room(check),
     remedies: None,
 };
 
 const WHY: &str = "What is stored there burns, and the stair above it is the way out.";
 
-fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
-    let stairs = sheet.facts.standing(&[BodyKind::Stair]);
-    let flights: Vec<_> = stairs
-        .filter_map(|e| match &e.body {
-            Body::Stair(stair) => Some((e.id, stair)),
-            _ => None,
-        })
-        .collect();
+fn check(sheet: &Sheet<'_>, room: &Room, out: &mut Vec<Finding>) {
     let closed = |u| matches!(u, RoomUse::Closet | RoomUse::Storage | RoomUse::Mechanical);
-    for room in sheet.facts.rooms.iter().filter(|r| r.tag.is_some() && closed(r.room_use)) {
-        for (id, stair) in &flights {
-            // The room that one comes down into is not under the flight.
-            if sheet.facts.room_at(stair.foot) == Some(room.index) {
-                continue;
-            }
-            let ring = stair.placed().corners().to_vec();
-            let below = overlay::intersect(&[ring], std::slice::from_ref(&room.shape.outer));
-            let Some(part) = below.into_iter().next() else { continue };
-            let Some(flight) = sheet.plan().get(*id) else { continue };
-            let lined = sheet.ask(flight, &UNDERSIDE_LINED);
-            if lined.yes() == Some(true) {
-                continue;
-            }
-            let title = format!("{} lies under the stair", capital(&room_called(room)));
-            let mut elements = room_elements(room);
-            elements.push(*id);
-            let finding = Finding::new(
-                Severity::Correction,
-                sheet.book.cite("under-stair"),
-                RULE.slug,
-                elements,
-                Phrase::text(title),
-                WHY,
-            )
-            .figures(
-                Quantity::Words("lining not drawn".to_owned()),
-                Quantity::Words("1/2 in board on the enclosed side".to_owned()),
-            )
-            .at(Place::Area(part.outer));
-            out.push(if lined.stated {
-                finding
-            } else {
-                finding.assuming("the space can be reached and is not lined")
-            });
+    if room.tag.is_none() || !closed(room.room_use) {
+        return;
+    }
+    for flight in sheet.facts.standing(&[BodyKind::Stair]) {
+        let Body::Stair(stair) = &flight.body else { continue };
+        // The room that one comes down into is not under the flight.
+        if sheet.facts.room_at(stair.foot) == Some(room.index) {
+            continue;
         }
+        let ring = stair.placed().corners().to_vec();
+        let below = overlay::intersect(&[ring], std::slice::from_ref(&room.shape.outer));
+        let Some(part) = below.into_iter().next() else { continue };
+        let lined = sheet.ask(flight, &UNDERSIDE_LINED);
+        if lined.yes() == Some(true) {
+            continue;
+        }
+        let title = format!("{} lies under the stair", capital(&room_called(room)));
+        let mut elements = room_elements(room);
+        elements.push(flight.id);
+        let finding = Finding::new(
+            Severity::Correction,
+            sheet.book.cite("under-stair"),
+            RULE.slug,
+            elements,
+            Phrase::text(title),
+            WHY,
+        )
+        .figures(
+            Quantity::Words("lining not drawn".to_owned()),
+            Quantity::Words("1/2 in board on the enclosed side".to_owned()),
+        )
+        .at(Place::Area(part.outer));
+        out.push(if lined.stated {
+            finding
+        } else {
+            finding.assuming("the space can be reached and is not lined")
+        });
     }
 }
 

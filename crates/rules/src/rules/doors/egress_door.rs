@@ -5,8 +5,8 @@ use plan::detail::opening::EGRESS_DOOR;
 use plan::element::DoorOperation;
 
 use crate::rules::rooms::words::{called, capital};
-use crate::rules::stated::{fitting, place};
-use crate::{Check, Finding, Group, Phrase, Quantity, Rule, Severity, Sheet};
+use crate::rules::stated::fitting;
+use crate::{Check, Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "egress-door",
@@ -36,7 +36,7 @@ Remedies
 A wider or a taller leaf.
 ",
     cites: &["egress-door-width", "egress-door-height"],
-    check: Check::Kinds(EGRESS_DOOR.kinds(), check),
+    check: Check::Plan(&[], check),
     remedies: None,
 };
 
@@ -54,10 +54,7 @@ fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
             let severity = Severity::Correction;
             let finding = Finding::new(severity, citation, RULE.slug, vec![element.id], title, WHY)
                 .figures(measured, required);
-            out.push(match place(sheet, element) {
-                Some(at) => finding.at(at),
-                None => finding,
-            });
+            out.push(finding.at(Place::Of(element.id)));
         };
         let width = sheet.book.length("egress-door-width");
         if facts.clear_width < width {

@@ -2,14 +2,14 @@
 
 use geometry::{Bounds, Pt, convex_overlap};
 use measure::Len;
+use plan::Element;
+use plan::element::ServicePoint;
 use space::{Leaf, leaf_reaches};
 
 use crate::rules::rooms::words::{called, capital};
-use crate::{
-    Check, Finding, Group, KeepClear, Phrase, Place, Quantity, Rule, Severity, Sheet, rules,
-};
+use crate::{Check, Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet, rules};
 
-use super::leaves::leaves;
+use super::leaves::leaves_of;
 
 pub(crate) const RULE: Rule = Rule {
     slug: "leaf-in-keep-clear",
@@ -39,24 +39,20 @@ Remedies
 None is offered: hinge the door at the other jamb, let it swing to the other side, or choose a pocket door.
 ",
     cites: &["leaf-in-keep-clear"],
-    check: Check::Plan(check),
+    check: Check::Services(rules::KEEP_KINDS, rules::KEEP, check),
     remedies: None,
 };
 
 /// Thickness of a leaf (common practice, no source).
 const LEAF: Len = Len::sixty_fourths(88);
 
-fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
-    let boxes: Vec<(KeepClear, Bounds)> = rules::keep_clears(sheet)
-        .into_iter()
-        .map(|keep| {
-            let bounds = Bounds::of(&keep.ring);
-            (keep, bounds)
-        })
-        .collect();
-    for swing in leaves(sheet) {
-        let near = boxes.iter().filter(|(_, bounds)| bounds.meets(swing.bounds));
-        for (keep, _) in near.filter(|(keep, _)| keep.bottom < swing.door.clear_height) {
+fn check(sheet: &Sheet<'_>, element: &Element, _: &ServicePoint, out: &mut Vec<Finding>) {
+    let Some(keep) = sheet.keep(element.id) else { return };
+    let boxes = rules::boxes_of(sheet, keep);
+    let around = boxes.iter().map(|keep| Bounds::of(&keep.ring)).fold(Bounds::EMPTY, Bounds::union);
+    for swing in sheet.facts.openings_near(around).flat_map(leaves_of) {
+        let near = boxes.iter().filter(|keep| Bounds::of(&keep.ring).meets(swing.bounds));
+        for keep in near.filter(|keep| keep.bottom < swing.door.clear_height) {
             let stands = convex_overlap(&open_leaf(swing.leaf), &keep.ring);
             if !stands && !leaf_reaches(swing.leaf, &keep.ring) {
                 continue;

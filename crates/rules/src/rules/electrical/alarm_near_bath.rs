@@ -2,12 +2,13 @@
 
 use geometry::{Bounds, nearest_on};
 use measure::Len;
-use plan::element::{RoomUse, ServiceKind};
+use plan::Element;
+use plan::element::{RoomUse, ServiceKind, ServicePoint};
 use space::OpeningFacts;
 
-use super::devices::{middle, of_kind};
+use super::devices::middle;
 use crate::rules::rooms::words::{called, capital};
-use crate::{Check, Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
+use crate::{Check, Finding, Group, Phrase, Place, Quantity, Reach, Rule, Severity, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "alarm-near-bath",
@@ -37,44 +38,42 @@ Remedies
 Move the alarm away from the door.
 ",
     cites: &["alarm-bath-distance"],
-    check: Check::Plan(check),
+    check: Check::Services(&[ServiceKind::SmokeAlarm], &[Reach::Limit("alarm-bath-distance")], check),
     remedies: None,
 };
 
 const WHY: &str = "Steam sets it off, and then somebody takes its battery out.";
 
-fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
-    for (element, alarm) in of_kind(sheet, ServiceKind::SmokeAlarm) {
-        let limit = sheet.book.len("alarm-bath-distance");
-        let at = middle(alarm);
-        let near = bath_doors(sheet, Bounds::of([at]).grow(limit.value.max(Len::ZERO)))
-            .map(|door| {
-                let foot = nearest_on(door.line, at);
-                (geometry::Seg::new(foot, at).len(), foot, door)
-            })
-            .min_by_key(|(away, _, door)| (*away, door.id));
-        let Some((away, foot, door)) = near.filter(|(away, ..)| *away < limit.value) else {
-            continue;
-        };
-        let title = format!(
-            "{} is near {}, the door of a bath",
-            capital(&called(sheet, element.id)),
-            called(sheet, door.id)
-        );
-        out.push(
-            Finding::new(
-                Severity::Verify,
-                limit.citation,
-                RULE.slug,
-                vec![element.id, door.id],
-                Phrase::text(title),
-                WHY,
-            )
-            .figures(Quantity::Len(away), Quantity::Len(limit.value))
-            .assuming("the bath has a tub or a shower, and the alarm could stand elsewhere")
-            .at(Place::Span(at, foot)),
-        );
-    }
+fn check(sheet: &Sheet<'_>, element: &Element, alarm: &ServicePoint, out: &mut Vec<Finding>) {
+    let limit = sheet.book.len("alarm-bath-distance");
+    let at = middle(alarm);
+    let near = bath_doors(sheet, Bounds::of([at]).grow(limit.value.max(Len::ZERO)))
+        .map(|door| {
+            let foot = nearest_on(door.line, at);
+            (geometry::Seg::new(foot, at).len(), foot, door)
+        })
+        .min_by_key(|(away, _, door)| (*away, door.id));
+    let Some((away, foot, door)) = near.filter(|(away, ..)| *away < limit.value) else {
+        return;
+    };
+    let title = format!(
+        "{} is near {}, the door of a bath",
+        capital(&called(sheet, element.id)),
+        called(sheet, door.id)
+    );
+    out.push(
+        Finding::new(
+            Severity::Verify,
+            limit.citation,
+            RULE.slug,
+            vec![element.id, door.id],
+            Phrase::text(title),
+            WHY,
+        )
+        .figures(Quantity::Len(away), Quantity::Len(limit.value))
+        .assuming("the bath has a tub or a shower, and the alarm could stand elsewhere")
+        .at(Place::Span(at, foot)),
+    );
 }
 
 /// The doors and cased openings of baths that meet a box.

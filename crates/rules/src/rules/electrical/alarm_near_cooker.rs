@@ -7,7 +7,7 @@ use plan::{Body, Edition, Element};
 
 use super::devices::of_kind;
 use crate::rules::rooms::words::{called, capital};
-use crate::{Check, Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
+use crate::{Check, Finding, Group, On, Phrase, Place, Quantity, Rule, Severity, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "alarm-near-cooker",
@@ -38,7 +38,7 @@ Remedies
 Move the alarm, or take one that senses by light.
 ",
     cites: &["alarm-cooker-light", "alarm-cooker-ions", "alarm-cooker-silencer"],
-    check: Check::Plan(check),
+    check: Check::Plan(&[On::Service(ServiceKind::SmokeAlarm), On::Kind(BodyKind::Furnishing)], check),
     remedies: None,
 };
 

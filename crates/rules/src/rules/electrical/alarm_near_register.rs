@@ -5,7 +5,7 @@ use plan::element::ServiceKind;
 
 use super::devices::{of_kind, room_of};
 use crate::rules::rooms::words::{called, capital};
-use crate::{Check, Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
+use crate::{Check, Finding, Group, On, Phrase, Place, Quantity, Rule, Severity, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "alarm-near-register",
@@ -34,7 +34,14 @@ Remedies
 Move the alarm.
 ",
     cites: &["alarm-register"],
-    check: Check::Plan(check),
+    check: Check::Plan(
+        &[
+            On::Service(ServiceKind::SmokeAlarm),
+            On::Service(ServiceKind::SupplyRegister),
+            On::Service(ServiceKind::ExhaustFan),
+        ],
+        check,
+    ),
     remedies: None,
 };
 

@@ -78,7 +78,7 @@ fn check(sheet: &Sheet<'_>, hall: &Room, out: &mut Vec<Finding>) {
                 )
                 .figures(Quantity::Len(higher), Quantity::Words("an alarm in both".to_owned()))
                 .assuming("every alarm is drawn")
-                .at(Place::Point(without.label_at)),
+                .at(Place::Label(without.index)),
             );
         }
     }

@@ -36,7 +36,7 @@ Remedies
 Show the alarms of all storeys on the permit drawing: in each bedroom, outside the bedrooms, on each storey.
 ",
     cites: &["alarms-elsewhere"],
-    check: Check::Plan(check),
+    check: Check::Plan(&[], check),
     remedies: Some(|_, sheet| vec![state_site(sheet, &ALARMS_ELSEWHERE, Value::Yes)]),
 };
 
@@ -54,7 +54,7 @@ fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
     }
     // Painted at the foot of the stair up, or where there is none in the room.
     let foot = sheet.plan().elements().iter().filter(|e| e.stands()).find_map(|e| match &e.body {
-        Body::Stair(stair) => Some(stair.foot),
+        Body::Stair(_) => Some(Place::Of(e.id)),
         _ => None,
     });
     let measured = if answer.stated { "not as in a new house" } else { "not stated" };
@@ -67,7 +67,7 @@ fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
                 Quantity::Words("as in a new house".to_owned()),
             )
             .resting_on(&answer)
-            .at(Place::Point(foot.unwrap_or(made.label_at))),
+            .at(foot.unwrap_or(Place::Label(made.index))),
     );
 }
 

@@ -4,7 +4,7 @@ use plan::element::ServiceKind;
 
 use super::devices::{drawn, in_room};
 use crate::rules::rooms::words::{called, capital};
-use crate::{Check, Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
+use crate::{Check, Finding, Group, On, Phrase, Place, Quantity, Rule, Severity, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "appliance-light",
@@ -34,7 +34,7 @@ Remedies
 Add a light.
 ",
     cites: &["appliance-light"],
-    check: Check::Plan(check),
+    check: Check::Plan(&[On::Service(ServiceKind::Light), On::Service(ServiceKind::Furnace), On::Service(ServiceKind::WaterHeater)], check),
     remedies: None,
 };
 

@@ -6,7 +6,7 @@ use plan::element::{ServiceKind, ServicePoint};
 
 use super::devices::{drawn, middle, of_kind};
 use crate::rules::rooms::words::{called, capital};
-use crate::{Check, Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
+use crate::{Check, Finding, Group, On, Phrase, Place, Quantity, Rule, Severity, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "appliance-receptacle",
@@ -37,7 +37,7 @@ Remedies
 Add a receptacle.
 ",
     cites: &["appliance-receptacle"],
-    check: Check::Plan(check),
+    check: Check::Plan(&[On::Service(ServiceKind::Furnace), On::Service(ServiceKind::Receptacle)], check),
     remedies: None,
 };
 

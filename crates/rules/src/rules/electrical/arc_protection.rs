@@ -3,12 +3,12 @@
 use plan::Body;
 use plan::detail::Value;
 use plan::detail::electrical::ARC_PROTECTION;
-use plan::element::RoomUse;
+use plan::element::{RoomUse, ServiceKind};
 
 use super::devices::room_of;
 use crate::rules::rooms::uses::habitable;
 use crate::rules::stated::{Demand, judge, new_work, state_all};
-use crate::{Check, Finding, Group, Quantity, Rule, Sheet};
+use crate::{Check, Finding, Group, On, Quantity, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "arc-protection",
@@ -39,7 +39,7 @@ Remedies
 A protecting breaker, or an outlet-type device at the first receptacle of an existing circuit.
 ",
     cites: &["arc-protection"],
-    check: Check::Plan(check),
+    check: Check::Plan(&[On::Service(ServiceKind::Receptacle)], check),
     remedies: Some(|finding, sheet| state_all(finding, sheet, &ARC_PROTECTION, Value::Yes)),
 };
 

@@ -39,7 +39,7 @@ Remedies
 Add an exhaust fan with a duct to outdoors: 50 cfm, or 20 cfm where it runs always.
 ",
     cites: &["bath-vent", "bath-window"],
-    check: Check::Rooms(check),
+    check: Check::Room(check),
     remedies: None,
 };
 
@@ -74,7 +74,7 @@ fn check(sheet: &Sheet<'_>, room: &Room, out: &mut Vec<Finding>) {
         )
         .figures(Quantity::Area(measured), Quantity::Area(required))
         .assuming("the exhaust fan is not drawn")
-        .at(Place::Point(room.label_at)),
+        .at(Place::Label(room.index)),
     );
 }
 

@@ -33,7 +33,7 @@ Remedies
 An extension ring where the finish gets thicker.
 ",
     cites: &["box-setback"],
-    check: Check::Kinds(BOX_SETBACK.kinds(), check),
+    check: Check::Plan(&[], check),
     remedies: None,
 };
 

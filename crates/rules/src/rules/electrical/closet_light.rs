@@ -2,11 +2,12 @@
 
 use geometry::{Pt, gap, orient};
 use measure::Len;
+use plan::Element;
 use plan::detail::electrical::LIGHT_KIND;
-use plan::element::{RoomUse, ServiceKind, Side};
+use plan::element::{RoomUse, ServiceKind, ServicePoint, Side};
 use space::Room;
 
-use super::devices::{of_kind, room_of};
+use super::devices::in_room;
 use crate::rules::rooms::words::{called, capital};
 use crate::{Check, Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
 
@@ -40,59 +41,65 @@ Remedies
 Set it above the door, or take a recessed enclosed one. The code asks for no light in a closet.
 ",
     cites: &["closet-light-surface", "closet-light-recessed", "closet-storage-depth"],
-    check: Check::Plan(check),
+    check: Check::Room(check),
     remedies: None,
 };
 
 const WHY: &str = "A lamp sets the blanket on the top shelf alight.";
 
-fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
-    for (element, light) in of_kind(sheet, ServiceKind::Light) {
-        let Some(room) = room_of(sheet, light).map(|i| sheet.facts.room(i)) else { continue };
-        if room.room_use != RoomUse::Closet {
-            continue;
-        }
-        let kind = sheet.ask(element, &LIGHT_KIND);
-        if kind.is(&["listed for closets"]) {
-            continue;
-        }
-        let slug = match kind.is(&["surface, enclosed"]) {
-            true => "closet-light-surface",
-            false => "closet-light-recessed",
-        };
-        let limit = sheet.book.len(slug);
-        let name = capital(&called(sheet, element.id));
-        let at = Place::Point(light.placed().centre());
-        let ids = vec![element.id];
-        let found = |title: String, measured, required| {
-            let severity = Severity::Correction;
-            let citation = limit.citation.clone();
-            Finding::new(severity, citation, RULE.slug, ids.clone(), Phrase::text(title), WHY)
-                .figures(measured, required)
-                .resting_on(&kind)
-                .at(at.clone())
-        };
-        if kind.is(&["bare or hanging lamp"]) {
-            let words = |w: &str| Quantity::Words(w.to_owned());
-            out.push(found(
-                format!("{name} is a bare or hanging lamp in a closet"),
-                words("bare or hanging lamp"),
-                words("enclosed"),
-            ));
-            continue;
-        }
-        let storage = sheet.book.length("closet-storage-depth");
-        let Some(to_wall) = to_storage_wall(sheet, room, &light.placed().corners()) else {
-            continue;
-        };
-        let measured = (to_wall - storage).max(Len::ZERO);
-        if measured < limit.value {
-            out.push(found(
-                format!("{name} is too near to what the closet stores"),
-                Quantity::Len(measured),
-                Quantity::Len(limit.value),
-            ));
-        }
+fn check(sheet: &Sheet<'_>, room: &Room, out: &mut Vec<Finding>) {
+    if room.room_use == RoomUse::Closet {
+        let lights = in_room(sheet, ServiceKind::Light, room.index);
+        lights.into_iter().for_each(|light| one(sheet, room, light, out));
+    }
+}
+
+fn one(
+    sheet: &Sheet<'_>,
+    room: &Room,
+    (element, light): (&Element, &ServicePoint),
+    out: &mut Vec<Finding>,
+) {
+    let kind = sheet.ask(element, &LIGHT_KIND);
+    if kind.is(&["listed for closets"]) {
+        return;
+    }
+    let slug = match kind.is(&["surface, enclosed"]) {
+        true => "closet-light-surface",
+        false => "closet-light-recessed",
+    };
+    let limit = sheet.book.len(slug);
+    let name = capital(&called(sheet, element.id));
+    let at = Place::Point(light.placed().centre());
+    let ids = vec![element.id];
+    let found = |title: String, measured, required| {
+        let severity = Severity::Correction;
+        let citation = limit.citation.clone();
+        Finding::new(severity, citation, RULE.slug, ids.clone(), Phrase::text(title), WHY)
+            .figures(measured, required)
+            .resting_on(&kind)
+            .at(at.clone())
+    };
+    if kind.is(&["bare or hanging lamp"]) {
+        let words = |w: &str| Quantity::Words(w.to_owned());
+        out.push(found(
+            format!("{name} is a bare or hanging lamp in a closet"),
+            words("bare or hanging lamp"),
+            words("enclosed"),
+        ));
+        return;
+    }
+    let storage = sheet.book.length("closet-storage-depth");
+    let Some(to_wall) = to_storage_wall(sheet, room, &light.placed().corners()) else {
+        return;
+    };
+    let measured = (to_wall - storage).max(Len::ZERO);
+    if measured < limit.value {
+        out.push(found(
+            format!("{name} is too near to what the closet stores"),
+            Quantity::Len(measured),
+            Quantity::Len(limit.value),
+        ));
     }
 }
 

@@ -8,7 +8,7 @@ use space::Room;
 use super::devices::{behind_door, drawn, in_room, room_of};
 use crate::rules::build::garage::is_garage;
 use crate::rules::rooms::words::{called, capital, room_called, room_elements, rooms_called};
-use crate::{Check, Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
+use crate::{Check, Finding, Group, On, Phrase, Place, Quantity, Rule, Severity, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "co-alarm",
@@ -43,7 +43,7 @@ Remedies
 Add a carbon monoxide alarm, or one that tells both, outside the bedroom.
 ",
     cites: &["co-alarm"],
-    check: Check::Plan(check),
+    check: Check::Plan(&[On::Service(ServiceKind::CoAlarm), On::Service(ServiceKind::Furnace), On::Service(ServiceKind::WaterHeater)], check),
     remedies: None,
 };
 
@@ -88,7 +88,7 @@ fn finding(sheet: &Sheet<'_>, severity: Severity, rooms: &[&Room], measured: &st
             Quantity::Words(measured.to_owned()),
             Quantity::Words("one outside it".to_owned()),
         );
-    rooms.iter().fold(finding, |finding, room| finding.at(Place::Point(room.label_at)))
+    rooms.iter().fold(finding, |finding, room| finding.at(Place::Label(room.index)))
 }
 
 /// The finding that a bedroom with something that burns in it, or in its bath, has no alarm of its own.
@@ -123,7 +123,7 @@ fn inside(sheet: &Sheet<'_>, room: &Room) -> Option<Finding> {
         true => finding.assuming("every alarm is drawn"),
         false => finding.assuming("it burns fuel, and every alarm is drawn"),
     };
-    Some(finding.at(Place::Point(room.label_at)))
+    Some(finding.at(Place::Label(room.index)))
 }
 
 /// Whether the house burns fuel or has an attached garage, as drawn or stated.

@@ -22,6 +22,7 @@ pub(crate) fn of_kind<'s, 'a>(
 }
 
 /// The standing service points by kind, and by kind and room, by their places in the plan's list.
+#[derive(Debug)]
 pub(crate) struct Devices {
     by_kind: Vec<(u8, u32)>,
     by_room: Vec<(u8, RoomIndex, u32)>,
@@ -55,7 +56,18 @@ impl Devices {
     }
 }
 
-fn service_at<'a>(sheet: &Sheet<'a>, place: u32) -> Option<(&'a Element, &'a ServicePoint)> {
+/// The service points of some kinds, by their places in the plan's list, in rising order.
+pub(crate) fn of_kinds(sheet: &Sheet<'_>, kinds: &[ServiceKind]) -> Vec<u32> {
+    let mut places: Vec<u32> = kinds.iter().flat_map(|k| sheet.devices().of_kind(*k)).collect();
+    places.sort_unstable();
+    places
+}
+
+/// The service point at a place of the plan's list.
+pub(crate) fn service_at<'a>(
+    sheet: &Sheet<'a>,
+    place: u32,
+) -> Option<(&'a Element, &'a ServicePoint)> {
     match sheet.facts.element_at(place) {
         element @ Element { body: Body::Service(point), .. } => Some((element, point)),
         _ => None,
@@ -124,7 +136,7 @@ pub(super) fn none_in_room(
         why,
     )
     .figures(Quantity::Words("none".to_owned()), Quantity::Words("one".to_owned()))
-    .at(Place::Point(room.label_at))
+    .at(Place::Label(room.index))
 }
 
 /// Whether a room was there before the work: its wiring is left as it is.

@@ -33,7 +33,7 @@ Remedies
 A breaker with protection.
 ",
     cites: &["dryer-shock-protection"],
-    check: Check::Kinds(DRYER_PROTECTION.kinds(), check),
+    check: Check::Plan(&[], check),
     remedies: Some(|finding, sheet| state_all(finding, sheet, &DRYER_PROTECTION, Value::Yes)),
 };
 

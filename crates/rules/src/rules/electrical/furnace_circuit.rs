@@ -33,7 +33,7 @@ Remedies
 Ask the electrician for a circuit of its own.
 ",
     cites: &["furnace-circuit"],
-    check: Check::Kinds(OWN_CIRCUIT.kinds(), check),
+    check: Check::Plan(&[], check),
     remedies: Some(|finding, sheet| state_all(finding, sheet, &OWN_CIRCUIT, Value::Yes)),
 };
 

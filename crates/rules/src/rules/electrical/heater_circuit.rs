@@ -1,6 +1,5 @@
 //! The circuit of an electric water heater.
 
-use plan::Body;
 use plan::detail::electrical::{HEATER_BREAKER, HEATER_WATTS};
 
 use crate::rules::rooms::words::{called, capital};
@@ -35,7 +34,7 @@ Remedies
 Ask the electrician for a circuit of the next size.
 ",
     cites: &["heater-circuit"],
-    check: Check::Kinds(HEATER_WATTS.kinds(), check),
+    check: Check::Plan(&[], check),
     remedies: None,
 };
 
@@ -46,7 +45,6 @@ const VOLTS: u64 = 240;
 fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
     let limit = sheet.book.count("heater-circuit");
     for heater in fitting(sheet, &HEATER_WATTS) {
-        let Body::Service(point) = &heater.body else { continue };
         let [watts, amps] = [&HEATER_WATTS, &HEATER_BREAKER].map(|d| sheet.ask(heater, d).number());
         let (Some(watts), Some(amps)) = (watts, amps) else { continue };
         // In hundredths of a volt-ampere on both sides, so that the limit is exact.
@@ -69,7 +67,7 @@ fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
                 Quantity::Words(format!("{amps} A")),
                 Quantity::Words(format!("{}.{} A", tenths / 10, tenths % 10)),
             )
-            .at(Place::Area(point.placed().corners().to_vec())),
+            .at(Place::Under(heater.id)),
         );
     }
 }

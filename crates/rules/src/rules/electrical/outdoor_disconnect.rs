@@ -33,7 +33,7 @@ Remedies
 Ask the electrician and the utility before the service is moved or replaced.
 ",
     cites: &["outdoor-disconnect"],
-    check: Check::Plan(check),
+    check: Check::Plan(&[], check),
     remedies: None,
 };
 

@@ -34,7 +34,7 @@ Remedies
 A light at the door, with a switch indoors.
 ",
     cites: &["outside-stair-light"],
-    check: Check::Plan(check),
+    check: Check::Plan(&[], check),
     remedies: Some(|finding, sheet| {
         state_all(finding, sheet, &OUTSIDE_STAIR_LIGHT, Value::Word("near the bottom"))
     }),

@@ -34,7 +34,7 @@ Remedies
 Move the curb or lid, or level the floor.
 ",
     cites: &["panel-floor"],
-    check: Check::Kinds(PANEL_FLOOR.kinds(), check),
+    check: Check::Plan(&[], check),
     remedies: Some(|finding, sheet| state_all(finding, sheet, &PANEL_FLOOR, Value::Yes)),
 };
 

@@ -5,7 +5,7 @@ use plan::element::ServiceKind;
 
 use super::devices::{drawn, in_room, room_of};
 use crate::rules::rooms::words::{called, capital};
-use crate::{Check, Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
+use crate::{Check, Finding, Group, On, Phrase, Place, Quantity, Rule, Severity, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "panel-light",
@@ -34,7 +34,7 @@ Remedies
 Add a light in front of the panel, with a switch.
 ",
     cites: &["panel-light"],
-    check: Check::Plan(check),
+    check: Check::Plan(&[On::Service(ServiceKind::Panel), On::Service(ServiceKind::Light)], check),
     remedies: None,
 };
 

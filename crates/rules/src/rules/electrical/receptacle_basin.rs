@@ -1,11 +1,11 @@
 //! Receptacle near a basin.
 
-use plan::element::{BodyKind, Furnishing, RoomUse};
+use plan::element::{BodyKind, Furnishing, RoomUse, ServiceKind};
 use plan::{Body, Element};
 
 use super::near_thing;
 use crate::rules::build::fixtures::Fixture;
-use crate::{Check, Finding, Group, Rule, Sheet};
+use crate::{Check, Finding, Group, On, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "receptacle-basin",
@@ -34,13 +34,17 @@ Remedies
 Set one beside the basin.
 ",
     cites: &["receptacle-basin"],
-    check: Check::Things(&[BodyKind::Furnishing], &["receptacle-basin"], check),
+    check: Check::Plan(&[On::Kind(BodyKind::Furnishing), On::Service(ServiceKind::Receptacle)], check),
     remedies: None,
 };
 
 const WHY: &str = "A cord that hangs across the basin ends in it.";
 
-fn check(sheet: &Sheet<'_>, element: &Element, out: &mut Vec<Finding>) {
+fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
+    sheet.facts.standing(&[BodyKind::Furnishing]).for_each(|element| one(sheet, element, out));
+}
+
+fn one(sheet: &Sheet<'_>, element: &Element, out: &mut Vec<Finding>) {
     let Body::Furnishing(thing) = &element.body else { return };
     if is_basin(sheet, thing) {
         let limit = sheet.book.len("receptacle-basin");

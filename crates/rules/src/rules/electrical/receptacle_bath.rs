@@ -33,7 +33,7 @@ Remedies
 Add a receptacle beside the basin, on a protected 20 A circuit.
 ",
     cites: &["receptacle-bath"],
-    check: Check::Rooms(check),
+    check: Check::Room(check),
     remedies: None,
 };
 

@@ -2,11 +2,11 @@
 
 use plan::Element;
 use plan::detail::electrical::{CIRCUIT_AMPS, CIRCUIT_SHARED, SERVES};
-use plan::element::RoomUse;
+use plan::element::{RoomUse, ServiceKind};
 
 use super::devices::room_of;
 use crate::rules::stated::{Demand, fitting, is_new, judge};
-use crate::{Check, Finding, Group, Quantity, Rule, Sheet};
+use crate::{Check, Finding, Group, On, Quantity, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "receptacle-circuit",
@@ -37,7 +37,7 @@ Remedies
 Ask the electrician for a circuit of its own.
 ",
     cites: &["receptacle-circuit"],
-    check: Check::Plan(check),
+    check: Check::Plan(&[On::Service(ServiceKind::Receptacle)], check),
     remedies: None,
 };
 

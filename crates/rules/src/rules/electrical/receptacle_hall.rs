@@ -35,7 +35,7 @@ Remedies
 Add a receptacle.
 ",
     cites: &["receptacle-hall"],
-    check: Check::Rooms(check),
+    check: Check::Room(check),
     remedies: None,
 };
 
@@ -67,7 +67,7 @@ fn check(sheet: &Sheet<'_>, room: &Room, out: &mut Vec<Finding>) {
         Quantity::Words("none".to_owned()),
         Quantity::Words("one in a hall of 10 ft or more".to_owned()),
     )
-    .at(Place::Point(room.label_at));
+    .at(Place::Label(room.index));
     let rectangle = room.shape.outer.len() == 4 && room.shape.holes.is_empty();
     out.push(match rectangle {
         true => finding,

@@ -36,7 +36,7 @@ Remedies
 Add a receptacle.
 ",
     cites: &["receptacle-portion"],
-    check: Check::Rooms(check),
+    check: Check::Room(check),
     remedies: None,
 };
 

@@ -42,7 +42,7 @@ Remedies
 Add a receptacle at the marked point, or move one nearer.
 ",
     cites: &["receptacle-reach", "receptacle-wall-space", "receptacle-floor", "receptacle-height"],
-    check: Check::Rooms(check),
+    check: Check::Room(check),
     remedies: None,
 };
 

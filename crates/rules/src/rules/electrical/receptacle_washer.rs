@@ -1,10 +1,10 @@
 //! Receptacle near a washer.
 
-use plan::element::{BodyKind, Furnishing};
+use plan::element::{BodyKind, Furnishing, ServiceKind};
 use plan::{Body, Element};
 
 use super::near_thing;
-use crate::{Check, Finding, Group, Rule, Sheet};
+use crate::{Check, Finding, Group, On, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "receptacle-washer",
@@ -33,13 +33,17 @@ Remedies
 Set one behind or beside the machine.
 ",
     cites: &["receptacle-washer"],
-    check: Check::Things(&[BodyKind::Furnishing], &["receptacle-washer"], check),
+    check: Check::Plan(&[On::Kind(BodyKind::Furnishing), On::Service(ServiceKind::Receptacle)], check),
     remedies: None,
 };
 
 const WHY: &str = "A cord across the floor, or one that is lengthened, is where a fire begins.";
 
-fn check(sheet: &Sheet<'_>, element: &Element, out: &mut Vec<Finding>) {
+fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
+    sheet.facts.standing(&[BodyKind::Furnishing]).for_each(|element| one(sheet, element, out));
+}
+
+fn one(sheet: &Sheet<'_>, element: &Element, out: &mut Vec<Finding>) {
     let Body::Furnishing(thing) = &element.body else { return };
     if is_machine(thing) {
         let limit = sheet.book.len("receptacle-washer");

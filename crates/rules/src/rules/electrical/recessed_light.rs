@@ -34,7 +34,7 @@ Remedies
 Housings rated for contact, or clear the insulation away.
 ",
     cites: &["recessed-light"],
-    check: Check::Kinds(RECESSED.kinds(), check),
+    check: Check::Plan(&[], check),
     remedies: Some(|finding, sheet| state_all(finding, sheet, &RECESSED, Value::Word("not recessed"))),
 };
 

@@ -38,7 +38,7 @@ Remedies
 Add a light.
 ",
     cites: &["room-light"],
-    check: Check::Rooms(check),
+    check: Check::Room(check),
     remedies: None,
 };
 

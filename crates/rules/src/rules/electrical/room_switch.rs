@@ -34,7 +34,7 @@ Remedies
 Add a switch on the latch side of the door.
 ",
     cites: &["room-light"],
-    check: Check::Rooms(check),
+    check: Check::Room(check),
     remedies: None,
 };
 

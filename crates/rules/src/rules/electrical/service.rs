@@ -50,15 +50,15 @@ pub(super) fn finding(
 ) -> Finding {
     let panel = sheet.services().find(|(_, s)| s.kind == plan::element::ServiceKind::Panel);
     let place = match panel {
-        Some((_, panel)) => Some(panel.placed().centre()),
-        None => sheet.facts.rooms.first().map(|room| room.label_at),
+        Some((panel, _)) => Some(Place::Of(panel.id)),
+        None => sheet.facts.rooms.first().map(|room| Place::Label(room.index)),
     };
     let about = panel.map(|(element, _)| element.id).into_iter().collect();
     let finding =
         Finding::new(severity, sheet.book.cite(rule), rule, about, Phrase::text(title), why)
             .figures(Quantity::Words(measured), Quantity::Words(required));
     match place {
-        Some(at) => finding.at(Place::Point(at)),
+        Some(place) => finding.at(place),
         None => finding,
     }
 }

@@ -34,7 +34,7 @@ Remedies
 Ask the electrician whether the service carries the new rooms.
 ",
     cites: &["service-rating"],
-    check: Check::Plan(check),
+    check: Check::Plan(&[], check),
     remedies: None,
 };
 

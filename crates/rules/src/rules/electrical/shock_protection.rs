@@ -2,13 +2,13 @@
 
 use plan::detail::Value;
 use plan::detail::electrical::{SERVES, SHOCK_PROTECTION};
-use plan::element::RoomUse;
+use plan::element::{BodyKind, RoomUse, ServiceKind};
 use plan::{Body, Edition, Element};
 
 use super::devices::room_of;
 use crate::rules::build::fixtures::near_water;
 use crate::rules::stated::{Demand, fitting, is_new, judge, state_all};
-use crate::{Check, Finding, Group, Quantity, Rule, Sheet};
+use crate::{Check, Finding, Group, On, Quantity, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "shock-protection",
@@ -42,7 +42,7 @@ A protecting receptacle at the head of the run, or a breaker; a finished basemen
 too.
 ",
     cites: &["shock-protection"],
-    check: Check::Plan(check),
+    check: Check::Plan(&[On::Service(ServiceKind::Receptacle), On::Kind(BodyKind::Furnishing)], check),
     remedies: Some(|finding, sheet| state_all(finding, sheet, &SHOCK_PROTECTION, Value::Yes)),
 };
 

@@ -5,7 +5,7 @@ use plan::element::{BodyKind, ServiceKind};
 
 use super::devices::{drawn, in_room};
 use crate::rules::rooms::words::{called, capital};
-use crate::{Check, Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
+use crate::{Check, Finding, Group, On, Phrase, Place, Quantity, Rule, Severity, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "stair-light",
@@ -36,7 +36,7 @@ Remedies
 Add a light over the foot of the flight.
 ",
     cites: &["stair-light"],
-    check: Check::Plan(check),
+    check: Check::Plan(&[On::Kind(BodyKind::Stair), On::Service(ServiceKind::Light)], check),
     remedies: None,
 };
 

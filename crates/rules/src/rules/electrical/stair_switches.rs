@@ -3,11 +3,11 @@
 use plan::Body;
 use plan::detail::Value;
 use plan::detail::electrical::STAIR_SWITCHES;
-use plan::element::ServiceKind;
+use plan::element::{BodyKind, ServiceKind};
 
 use super::devices::drawn;
 use crate::rules::stated::{Demand, fitting, is_new, judge, state_all};
-use crate::{Check, Finding, Group, Quantity, Rule, Sheet};
+use crate::{Check, Finding, Group, On, Quantity, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "stair-switches",
@@ -37,7 +37,7 @@ Remedies
 A pair of three-way switches.
 ",
     cites: &["stair-switches"],
-    check: Check::Plan(check),
+    check: Check::Plan(&[On::Kind(BodyKind::Stair)], check),
     remedies: Some(|finding, sheet| {
         state_all(finding, sheet, &STAIR_SWITCHES, Value::Word("at both levels"))
     }),

@@ -35,7 +35,7 @@ Remedies
 Place and wire the alarms, all sounding together, and show them on the permit drawing.
 ",
     cites: &["storey-alarm"],
-    check: Check::Plan(check),
+    check: Check::Plan(&[], check),
     remedies: None,
 };
 
@@ -59,7 +59,7 @@ fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
             WHY,
         )
         .figures(Quantity::Words("not drawn".to_owned()), Quantity::Words("one".to_owned()))
-        .at(Place::Point(room.label_at)),
+        .at(Place::Label(room.index)),
     );
 }
 

@@ -33,7 +33,7 @@ Remedies
 Ask the electrician for a device in or beside the service equipment.
 ",
     cites: &["surge-device"],
-    check: Check::Plan(check),
+    check: Check::Plan(&[], check),
     remedies: None,
 };
 

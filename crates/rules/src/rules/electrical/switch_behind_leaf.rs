@@ -2,12 +2,12 @@
 
 use geometry::{Bounds, gap};
 use measure::Len;
-use plan::element::ServiceKind;
+use plan::Element;
+use plan::element::{ServiceKind, ServicePoint};
 use space::leaf_reaches;
 
-use super::devices::of_kind;
 use crate::rules::rooms::words::{called, capital};
-use crate::{Check, Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
+use crate::{Check, Finding, Group, Phrase, Place, Quantity, Reach, Rule, Severity, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "switch-behind-leaf",
@@ -36,44 +36,42 @@ Remedies
 Move the switch to the latch side, or turn the door.
 ",
     cites: &["switch-behind-leaf"],
-    check: Check::Plan(check),
+    check: Check::Services(&[ServiceKind::Switch], &[Reach::Limit("switch-behind-leaf")], check),
     remedies: None,
 };
 
 const WHY: &str = "One comes in in the dark, and the leaf lies over the switch.";
 
-fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
+fn check(sheet: &Sheet<'_>, element: &Element, switch: &ServicePoint, out: &mut Vec<Finding>) {
     let limit = sheet.book.len("switch-behind-leaf");
-    for (element, switch) in of_kind(sheet, ServiceKind::Switch) {
-        let place = switch.placed().corners();
-        let reach = Bounds::of(place).grow(limit.value.max(Len::ZERO));
-        for door in sheet.facts.openings_near(reach) {
-            let Some(leaf) = door.leaves.first() else { continue };
-            let distance = gap(&place, &[leaf.hinge, leaf.open]).len;
-            let latch = gap(&place, &[leaf.shut]).len;
-            let covered = leaf_reaches(leaf, &place)
-                || (distance <= limit.value && distance < latch && beside(leaf, &place));
-            if !covered {
-                continue;
-            }
-            let title = format!(
-                "{} is behind {} when it is open",
-                capital(&called(sheet, element.id)),
-                called(sheet, door.id)
-            );
-            out.push(
-                Finding::new(
-                    Severity::Advice,
-                    limit.citation.clone(),
-                    RULE.slug,
-                    vec![element.id, door.id],
-                    Phrase::text(title),
-                    WHY,
-                )
-                .figures(Quantity::Len(distance), Quantity::Len(limit.value + Len::UNIT))
-                .at(Place::Point(switch.placed().centre())),
-            );
+    let place = switch.placed().corners();
+    let reach = Bounds::of(place).grow(limit.value.max(Len::ZERO));
+    for door in sheet.facts.openings_near(reach) {
+        let Some(leaf) = door.leaves.first() else { continue };
+        let distance = gap(&place, &[leaf.hinge, leaf.open]).len;
+        let latch = gap(&place, &[leaf.shut]).len;
+        let covered = leaf_reaches(leaf, &place)
+            || (distance <= limit.value && distance < latch && beside(leaf, &place));
+        if !covered {
+            continue;
         }
+        let title = format!(
+            "{} is behind {} when it is open",
+            capital(&called(sheet, element.id)),
+            called(sheet, door.id)
+        );
+        out.push(
+            Finding::new(
+                Severity::Advice,
+                limit.citation.clone(),
+                RULE.slug,
+                vec![element.id, door.id],
+                Phrase::text(title),
+                WHY,
+            )
+            .figures(Quantity::Len(distance), Quantity::Len(limit.value + Len::UNIT))
+            .at(Place::Point(switch.placed().centre())),
+        );
     }
 }
 

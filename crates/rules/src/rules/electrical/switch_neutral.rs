@@ -33,7 +33,7 @@ Remedies
 Feed the box with a cable that carries a neutral.
 ",
     cites: &["switch-neutral"],
-    check: Check::Kinds(NEUTRAL.kinds(), check),
+    check: Check::Plan(&[], check),
     remedies: Some(|finding, sheet| state_all(finding, sheet, &NEUTRAL, Value::Yes)),
 };
 

@@ -33,7 +33,7 @@ Remedies
 Receptacles marked TR.
 ",
     cites: &["tamper-resistant"],
-    check: Check::Kinds(TAMPER_RESISTANT.kinds(), check),
+    check: Check::Plan(&[], check),
     remedies: Some(|finding, sheet| state_all(finding, sheet, &TAMPER_RESISTANT, Value::Yes)),
 };
 

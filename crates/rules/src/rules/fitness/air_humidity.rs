@@ -33,7 +33,7 @@ Dry the source first; then a dehumidifier, with a drain. Since 2019 its label is
 reads about two thirds of what it did before.
 ",
     cites: &["air-humidity"],
-    check: Check::Plan(check),
+    check: Check::Plan(&[], check),
     remedies: None,
 };
 

@@ -33,7 +33,7 @@ Gutters and slope outside first, then drains and a sump; seal cracks; dry the ai
 slab and wall for 16 hours: drops or dark concrete below it say that water comes through.
 ",
     cites: &["damp-basement"],
-    check: Check::Plan(check),
+    check: Check::Plan(&[], check),
     remedies: None,
 };
 

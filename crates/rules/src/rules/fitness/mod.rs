@@ -36,7 +36,7 @@ fn advice(
         Finding::new(Severity::Advice, citation, rule, Vec::new(), Phrase::text(title), why)
             .figures(Quantity::Words(measured), Quantity::Words(required));
     match sheet.facts.rooms.first() {
-        Some(room) => finding.at(Place::Point(room.label_at)),
+        Some(room) => finding.at(Place::Label(room.index)),
         None => finding,
     }
 }

@@ -34,7 +34,7 @@ Remedies
 Accredited people test and remove it.
 ",
     cites: &["old-house"],
-    check: Check::Plan(check),
+    check: Check::Plan(&[], check),
     remedies: None,
 };
 

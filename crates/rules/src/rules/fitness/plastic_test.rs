@@ -33,7 +33,7 @@ Wet on the concrete side: cure drains and slope outside, seal cracks. Wet on the
 the concrete.
 ",
     cites: &["plastic-test"],
-    check: Check::Plan(check),
+    check: Check::Plan(&[], check),
     remedies: None,
 };
 

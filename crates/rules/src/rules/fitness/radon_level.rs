@@ -34,7 +34,7 @@ A system below the slab by a certified contractor; leave a chase of 4 in and a p
 alone doesn't suffice.
 ",
     cites: &["radon-act", "radon-consider"],
-    check: Check::Plan(check),
+    check: Check::Plan(&[], check),
     remedies: None,
 };
 

@@ -35,7 +35,7 @@ Remedies
 A membrane or a floor whose maker allows more; cure the drains and the slope outside first.
 ",
     cites: &["slab-humidity", "slab-vapour"],
-    check: Check::Plan(check),
+    check: Check::Plan(&[], check),
     remedies: None,
 };
 

@@ -33,7 +33,7 @@ Remedies
 An engineer for the structure; injection of polyurethane for a leak, of epoxy for a dry crack.
 ",
     cites: &["wall-cracks"],
-    check: Check::Kinds(CRACKS.kinds(), check),
+    check: Check::Plan(&[], check),
     remedies: None,
 };
 

@@ -45,7 +45,7 @@ A thinner ceiling or floor build-up: board on the joists instead of lay-in tiles
         "ceiling-existing-hall",
         "ceiling-existing-wet",
     ],
-    check: Check::Rooms(check),
+    check: Check::Room(check),
     remedies: None,
 };
 
@@ -67,7 +67,7 @@ fn check(sheet: &Sheet<'_>, room: &Room, out: &mut Vec<Finding>) {
         WHY,
     )
     .figures(Quantity::Len(room.highest), Quantity::Len(height.limit.value))
-    .at(Place::Area(room.shape.outer.clone()));
+    .at(Place::Floor(room.index));
     out.push(if height.gravest > Severity::Correction {
         finding.assuming(LET_BE)
     } else {

@@ -42,7 +42,7 @@ Remedies
 Move the duct or pipe over a room that isn't lived in, or into the joists. A beam carries the house: ask an engineer.
 ",
     cites: &["projection", "projection-existing", "projection-other"],
-    check: Check::Rooms(check),
+    check: Check::Room(check),
     remedies: None,
 };
 

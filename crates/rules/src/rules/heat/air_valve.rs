@@ -1,7 +1,7 @@
 //! An air admittance valve.
 
 use plan::detail::plumbing::{AIR_VALVE_ABOVE, AIR_VALVE_BREATHES, AIR_VALVE_VENTS};
-use plan::element::{BodyKind, ServiceKind};
+use plan::element::ServiceKind;
 
 use super::told::{self, Demand, Good};
 use crate::{Check, Finding, Group, Rule, Sheet};
@@ -35,7 +35,7 @@ Remedies
 A louvred cover at the right height.
 ",
     cites: &["air-valve-above", "air-valve-stack", "air-valve-breathes", "air-valve-pit"],
-    check: Check::Kinds(&[BodyKind::Service], check),
+    check: Check::Plan(&[], check),
     remedies: Some(|finding, sheet| told::remedies(finding, sheet, DEMANDS)),
 };
 

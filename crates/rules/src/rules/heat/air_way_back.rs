@@ -6,7 +6,7 @@ use plan::element::ServiceKind;
 
 use super::told::{self, Demand, Good};
 use crate::rules::electrical::devices::in_room;
-use crate::{Check, Finding, Group, Rule, Sheet};
+use crate::{Check, Finding, Group, On, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "air-way-back",
@@ -35,7 +35,7 @@ Remedies
 A transfer grille over the door, or a return.
 ",
     cites: &["air-way-back"],
-    check: Check::Plan(check),
+    check: Check::Plan(&[On::Service(ServiceKind::SupplyRegister), On::Service(ServiceKind::ReturnGrille)], check),
     remedies: Some(|finding, sheet| told::remedies(finding, sheet, DEMANDS)),
 };
 

@@ -1,7 +1,6 @@
 //! Gypsum board under an appliance.
 
 use plan::detail::heat::BASE;
-use plan::element::BodyKind;
 
 use super::told::{self, Demand, Good};
 use crate::{Check, Finding, Group, Rule, Sheet};
@@ -33,7 +32,7 @@ Remedies
 A base of masonry or metal.
 ",
     cites: &["appliance-base"],
-    check: Check::Kinds(&[BodyKind::Service], check),
+    check: Check::Plan(&[], check),
     remedies: Some(|finding, sheet| told::remedies(finding, sheet, DEMANDS)),
 };
 

@@ -2,7 +2,7 @@
 
 use plan::detail::heat::STRAPPED;
 use plan::detail::site::SEISMIC_CATEGORY;
-use plan::element::{BodyKind, ServiceKind};
+use plan::element::ServiceKind;
 
 use super::told::{self, Demand, Good};
 use crate::{Check, Finding, Group, Rule, Sheet};
@@ -35,7 +35,7 @@ Remedies
 Two straps to the framing or the concrete, as the maker shows.
 ",
     cites: &["appliance-straps"],
-    check: Check::Kinds(&[BodyKind::Service], check),
+    check: Check::Plan(&[], check),
     remedies: Some(|finding, sheet| told::remedies(finding, sheet, DEMANDS)),
 };
 

@@ -35,7 +35,7 @@ Remedies
 Draw the valve where it is, or have a plumber set one where it can be reached.
 ",
     cites: &["backwater-valve"],
-    check: Check::Plan(check),
+    check: Check::Plan(&[], check),
     remedies: None,
 };
 

@@ -7,8 +7,7 @@ use plan::element::ServiceKind;
 
 use super::told::of_kind;
 use crate::rules::rooms::words::{called, capital};
-use crate::rules::stated::place;
-use crate::{Check, Finding, Group, Phrase, Quantity, Rule, Severity, Sheet};
+use crate::{Check, Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "bath-fan-duct",
@@ -38,7 +37,7 @@ Remedies
 A shorter way out, a larger or a smooth duct.
 ",
     cites: &["bath-fan-duct", "bath-fan-duct-4-smooth-50", "bath-fan-duct-4-smooth-80", "bath-fan-duct-4-smooth-100", "bath-fan-duct-4-flexible-50", "bath-fan-duct-4-flexible-80", "bath-fan-duct-5-flexible-80", "bath-fan-duct-5-flexible-100", "bath-fan-duct-5-flexible-125", "bath-fan-duct-5-flexible-150", "bath-fan-duct-6-flexible-100", "bath-fan-duct-6-flexible-125", "bath-fan-duct-6-flexible-150", "bath-fan-duct-6-flexible-200"],
-    check: Check::Plan(check),
+    check: Check::Plan(&[], check),
     remedies: None,
 };
 
@@ -113,7 +112,7 @@ fn judge(sheet: &Sheet<'_>, element: &Element) -> Option<Finding> {
     )
     .figures(Quantity::Len(length), required)
     .resting_on(&elbows);
-    finding.places.extend(place(sheet, element));
+    finding.places.push(Place::Of(element.id));
     Some(finding)
 }
 

@@ -1,7 +1,7 @@
 //! Where a bath fan blows.
 
 use plan::detail::heat::FAN_END;
-use plan::element::{BodyKind, ServiceKind};
+use plan::element::ServiceKind;
 
 use super::told::{self, Demand, Good};
 use crate::{Check, Finding, Group, Rule, Sheet};
@@ -33,7 +33,7 @@ Remedies
 A duct to the outdoors, through the rim.
 ",
     cites: &["bath-fan-end"],
-    check: Check::Kinds(&[BodyKind::Service], check),
+    check: Check::Plan(&[], check),
     remedies: Some(|finding, sheet| told::remedies(finding, sheet, DEMANDS)),
 };
 

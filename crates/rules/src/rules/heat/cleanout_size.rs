@@ -6,8 +6,7 @@ use plan::element::ServiceKind;
 use super::told::of_kind;
 use crate::rules::access::judge::unless_existing;
 use crate::rules::rooms::words::{called, capital};
-use crate::rules::stated::place;
-use crate::{Check, Finding, Group, Phrase, Quantity, Rule, Severity, Sheet};
+use crate::{Check, Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "cleanout-size",
@@ -36,7 +35,7 @@ Remedies
 A larger plug.
 ",
     cites: &["cleanout-size"],
-    check: Check::Plan(check),
+    check: Check::Plan(&[], check),
     remedies: None,
 };
 
@@ -63,7 +62,7 @@ fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
         .figures(Quantity::Len(size), Quantity::Len(required))
         .resting_on(&plug)
         .resting_on(&drain);
-        finding.places.extend(place(sheet, element));
+        finding.places.push(Place::Of(element.id));
         out.push(unless_existing(sheet, finding));
     }
 }

@@ -1,7 +1,7 @@
 //! The distance between cleanouts.
 
 use plan::detail::plumbing::NEXT_CLEANOUT;
-use plan::element::{BodyKind, ServiceKind};
+use plan::element::ServiceKind;
 
 use super::told::{self, Demand, Good};
 use crate::{Check, Finding, Group, Rule, Sheet};
@@ -33,7 +33,7 @@ Remedies
 One more cleanout.
 ",
     cites: &["cleanout-spacing"],
-    check: Check::Kinds(&[BodyKind::Service], check),
+    check: Check::Plan(&[], check),
     remedies: Some(|finding, sheet| told::remedies(finding, sheet, DEMANDS)),
 };
 

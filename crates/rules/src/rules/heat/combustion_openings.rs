@@ -4,11 +4,12 @@ use plan::Element;
 use plan::detail::heat::{
     AIR_FAN, AIR_FROM, AIR_INTAKE, AIR_LOUVRE, AIR_OPENING, AIR_PLACED, AIR_SIDE,
 };
+use plan::element::ServiceKind;
 
 use super::burners::{Burners, burners};
 use crate::answer::Answer;
 use crate::rules::rooms::words::{capital, room_called};
-use crate::{Check, Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
+use crate::{Check, Finding, Group, On, Phrase, Place, Quantity, Rule, Severity, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "combustion-openings",
@@ -58,7 +59,7 @@ Larger or further louvres; ducts from outdoors; a direct-vent appliance. License
         "combustion-placed",
         "combustion-intake",
     ],
-    check: Check::Plan(check),
+    check: Check::Plan(&[On::Service(ServiceKind::Furnace), On::Service(ServiceKind::WaterHeater), On::Floors], check),
     remedies: None,
 };
 
@@ -201,7 +202,7 @@ impl Near<'_, '_> {
         let finding = Finding::new(severity, citation, RULE.slug, about, Phrase::text(title), WHY)
             .figures(Quantity::Words(measured), Quantity::Words(asked));
         match room {
-            Some(room) => finding.at(Place::Point(room.label_at)),
+            Some(room) => finding.at(Place::Label(room.index)),
             None => finding,
         }
     }

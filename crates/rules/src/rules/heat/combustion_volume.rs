@@ -2,11 +2,12 @@
 
 use plan::detail::Value;
 use plan::detail::heat::{AIR_CHANGE, AIR_FROM};
+use plan::element::ServiceKind;
 
 use super::burners::{Burners, burners};
 use crate::answer::state;
 use crate::rules::rooms::words::{capital, room_called};
-use crate::{Check, Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
+use crate::{Check, Finding, Group, On, Phrase, Place, Quantity, Rule, Severity, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "combustion-volume",
@@ -47,7 +48,7 @@ Licensed work.
         "combustion-known-most",
         "combustion-air-change",
     ],
-    check: Check::Plan(check),
+    check: Check::Plan(&[On::Service(ServiceKind::Furnace), On::Service(ServiceKind::WaterHeater), On::Floors], check),
     remedies: Some(|finding, sheet| {
         let tags = finding.elements.iter().copied().filter(|id| {
             let body = sheet.plan().get(*id).map(|e| &e.body);
@@ -87,7 +88,7 @@ fn judge(sheet: &Sheet<'_>, group: &Burners<'_>) -> Option<Finding> {
             Phrase::text(title),
             WHY,
         )
-        .at(Place::Point(room.label_at))
+        .at(Place::Label(room.index))
     };
     let volume = group.cubic_inches(sheet) / 1728;
     let words = |text: String| Quantity::Words(text);

@@ -1,7 +1,7 @@
 //! Where condensate goes.
 
 use plan::detail::heat::CONDENSATE;
-use plan::element::{BodyKind, ServiceKind};
+use plan::element::ServiceKind;
 
 use super::told::{self, Demand, Good};
 use crate::{Check, Finding, Group, Rule, Sheet};
@@ -35,7 +35,7 @@ Remedies
 A drain, or a pump with a hose to a receptor.
 ",
     cites: &["condensate"],
-    check: Check::Kinds(&[BodyKind::Service], check),
+    check: Check::Plan(&[], check),
     remedies: Some(|finding, sheet| told::remedies(finding, sheet, DEMANDS)),
 };
 

@@ -1,7 +1,7 @@
 //! A condensate pump without a switch.
 
 use plan::detail::heat::CONDENSATE;
-use plan::element::{BodyKind, ServiceKind};
+use plan::element::ServiceKind;
 
 use super::told::{self, Demand, Good};
 use crate::{Check, Finding, Group, Rule, Sheet};
@@ -33,7 +33,7 @@ Remedies
 Wire the pump's safety switch to the unit.
 ",
     cites: &["condensate-pump"],
-    check: Check::Kinds(&[BodyKind::Service], check),
+    check: Check::Plan(&[], check),
     remedies: Some(|finding, sheet| told::remedies(finding, sheet, DEMANDS)),
 };
 

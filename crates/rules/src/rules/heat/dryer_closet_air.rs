@@ -5,7 +5,7 @@ use plan::element::{RoomUse, ServiceKind};
 use plan::{Body, Element};
 
 use super::told::{self, Demand, Good};
-use crate::{Check, Finding, Group, Rule, Sheet};
+use crate::{Check, Finding, Group, On, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "dryer-closet-air",
@@ -34,7 +34,7 @@ Remedies
 A louvred door: wood lets through a quarter of its face.
 ",
     cites: &["dryer-closet-air"],
-    check: Check::Plan(check),
+    check: Check::Plan(&[On::Service(ServiceKind::ClothesDryer)], check),
     remedies: Some(|finding, sheet| told::remedies(finding, sheet, DEMANDS)),
 };
 

@@ -1,7 +1,7 @@
 //! What a dryer's duct is made of.
 
 use plan::detail::heat::{DRYER_FLEXIBLE, DRYER_FLEXIBLE_HIDDEN, DRYER_SCREWS};
-use plan::element::{BodyKind, ServiceKind};
+use plan::element::ServiceKind;
 
 use super::told::{self, Demand, Good};
 use crate::{Check, Finding, Group, Rule, Sheet};
@@ -34,7 +34,7 @@ Remedies
 Rigid metal duct with taped joints.
 ",
     cites: &["dryer-flexible", "dryer-flexible-hidden", "dryer-screws"],
-    check: Check::Kinds(&[BodyKind::Service], check),
+    check: Check::Plan(&[], check),
     remedies: Some(|finding, sheet| told::remedies(finding, sheet, DEMANDS)),
 };
 

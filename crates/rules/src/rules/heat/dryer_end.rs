@@ -1,7 +1,7 @@
 //! The end of a dryer's duct.
 
 use plan::detail::heat::{DRYER_END, DRYER_SCREEN};
-use plan::element::{BodyKind, ServiceKind};
+use plan::element::ServiceKind;
 
 use super::told::{self, Demand, Good};
 use crate::{Check, Finding, Group, Rule, Sheet};
@@ -33,7 +33,7 @@ Remedies
 A duct to the outdoors.
 ",
     cites: &["dryer-end", "dryer-screen"],
-    check: Check::Kinds(&[BodyKind::Service], check),
+    check: Check::Plan(&[], check),
     remedies: Some(|finding, sheet| told::remedies(finding, sheet, DEMANDS)),
 };
 

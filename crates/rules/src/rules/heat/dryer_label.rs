@@ -7,8 +7,8 @@ use plan::element::ServiceKind;
 use super::dryer_length::taken_by_elbows;
 use super::told::of_kind;
 use crate::rules::rooms::words::{called, capital};
-use crate::rules::stated::{place, state_all};
-use crate::{Check, Finding, Group, Phrase, Quantity, Rule, Severity, Sheet};
+use crate::rules::stated::state_all;
+use crate::{Check, Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "dryer-label",
@@ -37,7 +37,7 @@ Remedies
 A label on the wall behind the dryer.
 ",
     cites: &["dryer-label", "dryer-length"],
-    check: Check::Plan(check),
+    check: Check::Plan(&[], check),
     remedies: Some(|finding, sheet| state_all(finding, sheet, &DRYER_LABEL, Value::Yes)),
 };
 
@@ -64,7 +64,7 @@ fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
         )
         .figures(Quantity::Len(whole), Quantity::Words("a label within 6 ft".to_owned()))
         .resting_on(&label);
-        finding.places.extend(place(sheet, element));
+        finding.places.push(Place::Of(element.id));
         out.push(finding);
     }
 }

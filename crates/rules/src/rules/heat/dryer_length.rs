@@ -51,7 +51,7 @@ A shorter way out, fewer or smoother elbows, a dryer whose maker allows more.
         "dryer-elbow-smooth-10",
         "dryer-elbow-half-smooth-10",
     ],
-    check: Check::Plan(check),
+    check: Check::Plan(&[], check),
     remedies: None,
 };
 
@@ -66,7 +66,7 @@ fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
             continue;
         }
         let title = format!("The duct of {} is too long", called(sheet, element.id));
-        let mut finding = Finding::new(
+        let finding = Finding::new(
             Severity::Correction,
             sheet.book.cite("dryer-length"),
             RULE.slug,
@@ -76,10 +76,7 @@ fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
         )
         .figures(Quantity::Len(length), Quantity::Len(allowed))
         .resting_on(&elbows);
-        if let plan::Body::Service(dryer) = &element.body {
-            finding = finding.at(Place::Area(dryer.placed().corners().to_vec()));
-        }
-        out.push(finding);
+        out.push(finding.at(Place::Under(element.id)));
     }
 }
 

@@ -1,7 +1,7 @@
 //! The valves of an ejector.
 
 use plan::detail::plumbing::EJECTOR_VALVES;
-use plan::element::{BodyKind, ServiceKind};
+use plan::element::ServiceKind;
 
 use super::told::{self, Demand, Good};
 use crate::{Check, Finding, Group, Rule, Sheet};
@@ -33,7 +33,7 @@ Remedies
 Both valves, with unions.
 ",
     cites: &["ejector-valves"],
-    check: Check::Kinds(&[BodyKind::Service], check),
+    check: Check::Plan(&[], check),
     remedies: Some(|finding, sheet| told::remedies(finding, sheet, DEMANDS)),
 };
 

@@ -1,7 +1,7 @@
 //! The vent of an ejector pit.
 
 use plan::detail::plumbing::PIT_VENT;
-use plan::element::{BodyKind, ServiceKind};
+use plan::element::ServiceKind;
 
 use super::told::{self, Demand, Good};
 use crate::{Check, Finding, Group, Rule, Sheet};
@@ -33,7 +33,7 @@ Remedies
 A vent of its own, or into the dry part of another.
 ",
     cites: &["ejector-vent"],
-    check: Check::Kinds(&[BodyKind::Service], check),
+    check: Check::Plan(&[], check),
     remedies: Some(|finding, sheet| told::remedies(finding, sheet, DEMANDS)),
 };
 

@@ -1,10 +1,11 @@
 //! A strong exhaust fan that takes the air of a burner.
 
 use plan::detail::heat::{MAKEUP_AIR, STRONGEST_FAN};
+use plan::element::ServiceKind;
 
 use super::burners::burners;
 use super::house;
-use crate::{Check, Finding, Group, Rule, Sheet};
+use crate::{Check, Finding, Group, On, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "exhaust-makeup",
@@ -35,7 +36,7 @@ Remedies
 An opening with a damper that opens with the fan; a weaker fan. Licensed work.
 ",
     cites: &["exhaust-makeup"],
-    check: Check::Plan(check),
+    check: Check::Plan(&[On::Service(ServiceKind::Furnace), On::Service(ServiceKind::WaterHeater)], check),
     remedies: None,
 };
 

@@ -33,7 +33,7 @@ Remedies
 An expansion tank, which must stay reachable.
 ",
     cites: &["expansion-control"],
-    check: Check::Plan(check),
+    check: Check::Plan(&[], check),
     remedies: Some(|finding, sheet| told::remedies(finding, sheet, DEMANDS)),
 };
 

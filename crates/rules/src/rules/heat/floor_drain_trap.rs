@@ -1,7 +1,7 @@
 //! The trap of a floor drain.
 
 use plan::detail::plumbing::{DRAIN_OUTLET, TRAP_SEAL};
-use plan::element::{BodyKind, ServiceKind};
+use plan::element::ServiceKind;
 
 use super::told::{self, Demand, Good};
 use crate::{Check, Finding, Group, Rule, Sheet};
@@ -33,7 +33,7 @@ Remedies
 A barrier that is pushed into the drain is the least work.
 ",
     cites: &["floor-drain-seal", "floor-drain-outlet"],
-    check: Check::Kinds(&[BodyKind::Service], check),
+    check: Check::Plan(&[], check),
     remedies: Some(|finding, sheet| told::remedies(finding, sheet, DEMANDS)),
 };
 

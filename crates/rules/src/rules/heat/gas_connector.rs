@@ -1,7 +1,6 @@
 //! The flexible connector of a gas appliance.
 
 use plan::detail::heat::{CONNECTOR, CONNECTOR_HIDDEN};
-use plan::element::BodyKind;
 
 use super::told::{self, Demand, Good};
 use crate::{Check, Finding, Group, Rule, Sheet};
@@ -34,7 +33,7 @@ Remedies
 Rigid pipe to within reach of the appliance: work of a licensed fitter.
 ",
     cites: &["gas-connector", "gas-connector-hidden"],
-    check: Check::Kinds(&[BodyKind::Service], check),
+    check: Check::Plan(&[], check),
     remedies: Some(|finding, sheet| told::remedies(finding, sheet, DEMANDS)),
 };
 

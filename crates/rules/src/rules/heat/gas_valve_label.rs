@@ -2,7 +2,7 @@
 
 use plan::detail::heat::GAS_VALVE_AT;
 use plan::detail::heat::GAS_VALVE_LABEL;
-use plan::element::{BodyKind, ServiceKind};
+use plan::element::ServiceKind;
 
 use super::told::{self, Demand, Good};
 use crate::{Check, Finding, Group, Rule, Sheet};
@@ -35,7 +35,7 @@ Remedies
 A lasting tag.
 ",
     cites: &["gas-valve-label"],
-    check: Check::Kinds(&[BodyKind::Service], check),
+    check: Check::Plan(&[], check),
     remedies: Some(|finding, sheet| told::remedies(finding, sheet, DEMANDS)),
 };
 

@@ -13,16 +13,12 @@ pub(super) fn finding(
     (title, why): (&str, &str),
     (measured, required): (String, String),
 ) -> Finding {
-    let places: Vec<Place> = about
-        .iter()
-        .filter_map(|id| sheet.plan().get(*id))
-        .filter_map(|element| crate::rules::stated::place(sheet, element))
-        .collect();
+    let places: Vec<Place> = about.iter().map(|id| Place::Of(*id)).collect();
     let mut finding =
         Finding::new(Severity::Correction, citation, rule, about, Phrase::text(title), why)
             .figures(Quantity::Words(measured), Quantity::Words(required));
     finding.places = match (places.is_empty(), sheet.facts.rooms.first()) {
-        (true, Some(room)) => vec![Place::Point(room.label_at)],
+        (true, Some(room)) => vec![Place::Label(room.index)],
         _ => places,
     };
     finding

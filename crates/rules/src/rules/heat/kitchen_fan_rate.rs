@@ -7,7 +7,7 @@ use plan::element::{RoomUse, ServiceKind};
 use super::told::of_kind;
 use crate::rules::electrical::devices::room_of;
 use crate::rules::rooms::words::{called, capital};
-use crate::{Check, Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
+use crate::{Check, Finding, Group, On, Phrase, Place, Quantity, Rule, Severity, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "kitchen-fan-rate",
@@ -36,7 +36,7 @@ Remedies
 A stronger fan, or one that runs always.
 ",
     cites: &["kitchen-fan-rate", "kitchen-fan-always"],
-    check: Check::Plan(check),
+    check: Check::Plan(&[On::Service(ServiceKind::ExhaustFan)], check),
     remedies: None,
 };
 

@@ -3,14 +3,14 @@
 use geometry::{Pt, Ring, convex_overlap, gap};
 use measure::Len;
 use plan::detail::heat::{LABEL_BACK, LABEL_SIDES};
-use plan::element::ServicePoint;
+use plan::element::{BodyKind, ServiceKind, ServicePoint};
 use plan::{Body, Element, ElementId};
 
 use super::told::appliances;
 use crate::answer::Answer;
 use crate::rules::access::judge::unless_existing;
 use crate::rules::rooms::words::called;
-use crate::{Check, Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
+use crate::{Check, Finding, Group, On, Phrase, Place, Quantity, Rule, Severity, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "label-clearance",
@@ -41,7 +41,7 @@ Remedies
 Move the wall or the appliance by what is missing.
 ",
     cites: &["label-clearance"],
-    check: Check::Plan(check),
+    check: Check::Plan(&[On::Kind(BodyKind::Partition), On::Kind(BodyKind::Furring), On::Kind(BodyKind::Furnishing), On::Kind(BodyKind::Door), On::Kind(BodyKind::Window), On::Service(ServiceKind::Furnace), On::Service(ServiceKind::WaterHeater)], check),
     remedies: None,
 };
 

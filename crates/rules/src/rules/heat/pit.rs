@@ -2,12 +2,12 @@
 
 use plan::Body;
 use plan::detail::plumbing::{PIT_DEPTH, SEALED_LID};
-use plan::element::{BodyKind, ServiceKind};
+use plan::element::ServiceKind;
 
 use super::told::{self, Demand, Good, of_kind};
 use crate::rules::rooms::words::{called, capital};
 use crate::rules::stated::is_new;
-use crate::{Check, Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
+use crate::{Check, Finding, Group, On, Phrase, Place, Quantity, Rule, Severity, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "pit",
@@ -37,7 +37,7 @@ Remedies
 A larger basin; a lid with a gasket and screws.
 ",
     cites: &["pit-width", "pit-depth", "pit-lid"],
-    check: Check::Kinds(&[BodyKind::Service], check),
+    check: Check::Plan(&[On::Service(ServiceKind::Sump), On::Service(ServiceKind::Ejector)], check),
     remedies: Some(|finding, sheet| told::remedies(finding, sheet, &DEMANDS[1..])),
 };
 
@@ -92,7 +92,7 @@ fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
                 WHY,
             )
             .figures(Quantity::Len(width), Quantity::Len(limit.value))
-            .at(Place::Area(pit.placed().corners().to_vec())),
+            .at(Place::Under(element.id)),
         );
     }
 }

@@ -1,7 +1,6 @@
 //! Propane in a basement.
 
 use plan::detail::heat::FUEL;
-use plan::element::BodyKind;
 
 use super::told::{self, Demand, Good};
 use crate::{Check, Finding, Group, Rule, Sheet};
@@ -33,7 +32,7 @@ Remedies
 Ask the department and the supplier before you close the room in.
 ",
     cites: &["propane-basement"],
-    check: Check::Kinds(&[BodyKind::Service], check),
+    check: Check::Plan(&[], check),
     remedies: Some(|finding, sheet| told::remedies(finding, sheet, DEMANDS)),
 };
 

@@ -34,7 +34,7 @@ Remedies
 Have a certified contractor carry the pipe on.
 ",
     cites: &["radon-above-roof", "radon-above-ground", "radon-from-opening"],
-    check: Check::Plan(check),
+    check: Check::Plan(&[], check),
     remedies: Some(|finding, sheet| told::remedies(finding, sheet, DEMANDS)),
 };
 

@@ -1,7 +1,7 @@
 //! The place of a radon fan.
 
 use plan::detail::heat::RADON_FAN;
-use plan::element::{BodyKind, ServiceKind};
+use plan::element::ServiceKind;
 
 use super::told::{self, Demand, Good};
 use crate::{Check, Finding, Group, Rule, Sheet};
@@ -34,7 +34,7 @@ Remedies
 Have a certified contractor move the fan.
 ",
     cites: &["radon-fan-place"],
-    check: Check::Kinds(&[BodyKind::Service], check),
+    check: Check::Plan(&[], check),
     remedies: Some(|finding, sheet| told::remedies(finding, sheet, DEMANDS)),
 };
 

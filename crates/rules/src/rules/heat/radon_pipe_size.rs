@@ -1,7 +1,7 @@
 //! Size and label of a radon pipe.
 
 use plan::detail::heat::{RADON_DIAMETER, RADON_LABEL};
-use plan::element::{BodyKind, ServiceKind};
+use plan::element::ServiceKind;
 
 use super::told::{self, Demand, Good};
 use crate::{Check, Finding, Group, Rule, Sheet};
@@ -33,7 +33,7 @@ Remedies
 Label it. Radon systems are for certified contractors.
 ",
     cites: &["radon-pipe-size", "radon-pipe-label"],
-    check: Check::Kinds(&[BodyKind::Service], check),
+    check: Check::Plan(&[], check),
     remedies: Some(|finding, sheet| told::remedies(finding, sheet, DEMANDS)),
 };
 

@@ -1,7 +1,7 @@
 //! The pipe of a temperature and pressure relief valve.
 
 use plan::detail::plumbing::{RELIEF_END, RELIEF_FALLS};
-use plan::element::{BodyKind, ServiceKind};
+use plan::element::ServiceKind;
 
 use super::told::{self, Demand, Good};
 use crate::{Check, Finding, Group, Rule, Sheet};
@@ -35,7 +35,7 @@ Remedies
 Lengthen or cut the pipe: a new floor eats the gap. Have a plumber do it.
 ",
     cites: &["relief-pipe-most", "relief-pipe-least", "relief-pipe-falls"],
-    check: Check::Kinds(&[BodyKind::Service], check),
+    check: Check::Plan(&[], check),
     remedies: Some(|finding, sheet| told::remedies(finding, sheet, DEMANDS)),
 };
 

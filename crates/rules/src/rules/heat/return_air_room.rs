@@ -4,7 +4,7 @@ use plan::element::{RoomUse, ServiceKind};
 
 use crate::rules::electrical::devices::{middle, of_kind, room_of};
 use crate::rules::rooms::words::{called, capital, room_called};
-use crate::{Check, Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
+use crate::{Check, Finding, Group, On, Phrase, Place, Quantity, Rule, Severity, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "return-air-room",
@@ -33,7 +33,7 @@ Remedies
 Move the grille to a hall or living room.
 ",
     cites: &["return-air-room"],
-    check: Check::Plan(check),
+    check: Check::Plan(&[On::Service(ServiceKind::ReturnGrille)], check),
     remedies: None,
 };
 

@@ -6,7 +6,7 @@ use plan::element::ServiceKind;
 
 use crate::rules::electrical::devices::{middle, of_kind, room_of};
 use crate::rules::rooms::words::{called, capital};
-use crate::{Check, Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
+use crate::{Check, Finding, Group, On, Phrase, Place, Quantity, Rule, Severity, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "return-near-flame",
@@ -36,7 +36,7 @@ Remedies
 Move the grille, or take a direct-vent appliance.
 ",
     cites: &["return-near-flame"],
-    check: Check::Plan(check),
+    check: Check::Plan(&[On::Service(ServiceKind::ReturnGrille), On::Service(ServiceKind::Furnace), On::Service(ServiceKind::WaterHeater)], check),
     remedies: None,
 };
 

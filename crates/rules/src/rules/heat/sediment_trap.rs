@@ -1,7 +1,6 @@
 //! The sediment trap of a gas appliance.
 
 use plan::detail::heat::SEDIMENT_TRAP;
-use plan::element::BodyKind;
 
 use super::told::{self, Demand, Good};
 use crate::{Check, Finding, Group, Rule, Sheet};
@@ -34,7 +33,7 @@ Remedies
 A tee and a nipple: work of a licensed fitter.
 ",
     cites: &["sediment-trap"],
-    check: Check::Kinds(&[BodyKind::Service], check),
+    check: Check::Plan(&[], check),
     remedies: Some(|finding, sheet| told::remedies(finding, sheet, DEMANDS)),
 };
 

@@ -1,7 +1,7 @@
 //! The height of a standpipe.
 
 use plan::detail::plumbing::STANDPIPE_HEIGHT;
-use plan::element::{BodyKind, ServiceKind};
+use plan::element::ServiceKind;
 
 use super::told::{self, Demand, Good};
 use crate::{Check, Finding, Group, Rule, Sheet};
@@ -33,7 +33,7 @@ Remedies
 Another length of pipe between trap and top.
 ",
     cites: &["standpipe-least", "standpipe-most"],
-    check: Check::Kinds(&[BodyKind::Service], check),
+    check: Check::Plan(&[], check),
     remedies: Some(|finding, sheet| told::remedies(finding, sheet, DEMANDS)),
 };
 

@@ -120,8 +120,8 @@ impl Demand {
 
 fn at(finding: Finding, element: &Element) -> Finding {
     match &element.body {
-        Body::Service(service) => finding.at(Place::Area(service.placed().corners().to_vec())),
-        Body::RoomTag(tag) => finding.at(Place::Point(tag.at)),
+        Body::Service(_) => finding.at(Place::Under(element.id)),
+        Body::RoomTag(_) => finding.at(Place::Of(element.id)),
         _ => finding,
     }
 }

@@ -1,7 +1,7 @@
 //! The pan of a water heater.
 
 use plan::detail::plumbing::HEATER_PAN;
-use plan::element::{BodyKind, ServiceKind};
+use plan::element::ServiceKind;
 
 use super::told::{self, Demand, Good};
 use crate::{Check, Finding, Group, Rule, Sheet};
@@ -35,7 +35,7 @@ Remedies
 A pan with a drain to the floor drain.
 ",
     cites: &["water-heater-pan"],
-    check: Check::Kinds(&[BodyKind::Service], check),
+    check: Check::Plan(&[], check),
     remedies: Some(|finding, sheet| told::remedies(finding, sheet, DEMANDS)),
 };
 

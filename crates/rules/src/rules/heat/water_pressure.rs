@@ -34,7 +34,7 @@ Remedies
 Draw the reducer where it is, or have a plumber set one.
 ",
     cites: &["water-pressure"],
-    check: Check::Plan(check),
+    check: Check::Plan(&[], check),
     remedies: None,
 };
 

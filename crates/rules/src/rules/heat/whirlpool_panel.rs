@@ -34,7 +34,7 @@ Remedies
 A larger panel, or one beside the pump.
 ",
     cites: &["whirlpool-panel", "whirlpool-panel-far"],
-    check: Check::Kinds(WHIRLPOOL.kinds(), check),
+    check: Check::Plan(&[], check),
     remedies: Some(|finding, sheet| told::remedies(finding, sheet, &DEMANDS[..1])),
 };
 

@@ -39,7 +39,7 @@ Remedies
 Raise the low side, or leave the lowest part to a closet behind a wall.
 ",
     cites: &["ceiling-slope-share", "ceiling-slope-low"],
-    check: Check::Plan(check),
+    check: Check::Plan(&[], check),
     remedies: None,
 };
 
@@ -89,7 +89,7 @@ fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
                 )
                 .figures(measured, Quantity::Area(required))
                 .resting_on(&answer)
-                .at(Place::Point(room.label_at)),
+                .at(Place::Label(room.index)),
             );
         }
     }

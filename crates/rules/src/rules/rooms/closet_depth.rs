@@ -1,6 +1,7 @@
 //! A closet that is too shallow to hang clothes in.
 
 use plan::element::RoomUse;
+use space::Room;
 
 use super::least_dimension;
 use super::words::{capital, room_called, room_elements};
@@ -33,37 +34,38 @@ Remedies
 Move its front, or use it for shelves and set this aside.
 ",
     cites: &["closet-depth"],
-    check: Check::Plan(check),
+    check: Check::Room(check),
     remedies: None,
 };
 
 const WHY: &str = "Hangers in a closet this shallow stand against the door.";
 
-fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
+fn check(sheet: &Sheet<'_>, room: &Room, out: &mut Vec<Finding>) {
     let limit = sheet.book.len("closet-depth");
-    for room in sheet.facts.rooms.iter().filter(|r| r.room_use == RoomUse::Closet) {
-        let there = room.tag.and_then(|id| sheet.plan().get(id));
-        if there.is_some_and(|tag| tag.state == plan::State::Existing) {
-            continue;
-        }
-        let depth = least_dimension(sheet.facts, room.index, limit.value);
-        if depth >= limit.value {
-            continue;
-        }
-        let title = format!("{} is shallow for clothes", capital(&room_called(room)));
-        out.push(
-            Finding::new(
-                Severity::Advice,
-                limit.citation.clone(),
-                RULE.slug,
-                room_elements(room),
-                Phrase::text(title),
-                WHY,
-            )
-            .figures(Quantity::Len(depth), Quantity::Len(limit.value))
-            .at(Place::Area(room.shape.outer.clone())),
-        );
+    if room.room_use != RoomUse::Closet {
+        return;
     }
+    let there = room.tag.and_then(|id| sheet.plan().get(id));
+    if there.is_some_and(|tag| tag.state == plan::State::Existing) {
+        return;
+    }
+    let depth = least_dimension(sheet.facts, room.index, limit.value);
+    if depth >= limit.value {
+        return;
+    }
+    let title = format!("{} is shallow for clothes", capital(&room_called(room)));
+    out.push(
+        Finding::new(
+            Severity::Advice,
+            limit.citation.clone(),
+            RULE.slug,
+            room_elements(room),
+            Phrase::text(title),
+            WHY,
+        )
+        .figures(Quantity::Len(depth), Quantity::Len(limit.value))
+        .at(Place::Floor(room.index)),
+    );
 }
 
 #[cfg(test)]

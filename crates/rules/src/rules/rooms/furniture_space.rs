@@ -7,7 +7,7 @@ use plan::{Body, Element};
 use space::clear_before;
 
 use super::words::{called, capital};
-use crate::{Check, Finding, Group, Limit, Phrase, Place, Quantity, Rule, Severity, Sheet};
+use crate::{Check, Finding, Group, Limit, Phrase, Place, Quantity, Reach, Rule, Severity, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "furniture-space",
@@ -38,11 +38,7 @@ Remedies
 Turn or move the piece, or choose a smaller one.
 ",
     cites: &["desk-space", "dresser-space", "bed-space"],
-    check: Check::Things(
-        &[BodyKind::Furnishing],
-        &["desk-space", "dresser-space", "bed-space"],
-        check,
-    ),
+    check: Check::Things(&[BodyKind::Furnishing], &[Reach::Limit("desk-space"), Reach::Limit("dresser-space"), Reach::Limit("bed-space")], check),
     remedies: None,
 };
 

@@ -36,7 +36,7 @@ Remedies
 Move a partition.
 ",
     cites: &["hall-width"],
-    check: Check::Rooms(check),
+    check: Check::Room(check),
     remedies: None,
 };
 

@@ -4,7 +4,7 @@ use plan::element::{BodyKind, RoomUse};
 use space::Room;
 
 use super::words::{capital, room_called, room_elements};
-use crate::{Check, Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
+use crate::{Check, Finding, Group, On, Phrase, Place, Quantity, Rule, Severity, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "private-way",
@@ -33,7 +33,7 @@ Remedies
 A door to the hall or a common room.
 ",
     cites: &["private-way"],
-    check: Check::Plan(check),
+    check: Check::Plan(&[On::Kind(BodyKind::Stair)], check),
     remedies: None,
 };
 
@@ -63,7 +63,7 @@ fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
                 Quantity::Words("through a bedroom".to_owned()),
                 Quantity::Words("a door to a hall or common room".to_owned()),
             )
-            .at(Place::Point(room.label_at)),
+            .at(Place::Label(room.index)),
         );
     }
 }

@@ -39,7 +39,7 @@ Remedies
 Move a partition.
 ",
     cites: &["room-area", "room-area-kitchen", "room-dimension", "room-dimension-kitchen"],
-    check: Check::Rooms(check),
+    check: Check::Room(check),
     remedies: None,
 };
 
@@ -87,7 +87,7 @@ fn finding(room: &Room, limit: Limit<Area>, measured: Area, fault: &str, why: &s
         why,
     )
     .figures(Quantity::Area(measured), Quantity::Area(limit.value))
-    .at(Place::Area(room.shape.outer.clone()));
+    .at(Place::Floor(room.index));
     match room.room_use {
         RoomUse::Kitchen => finding.assuming(KITCHEN),
         _ => finding,

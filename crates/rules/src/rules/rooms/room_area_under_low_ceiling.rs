@@ -37,7 +37,7 @@ Remedies
 Gather the ducts in a narrower soffit, or enlarge the room.
 ",
     cites: &["room-area-height"],
-    check: Check::Rooms(check),
+    check: Check::Room(check),
     remedies: None,
 };
 
@@ -71,7 +71,7 @@ fn check(sheet: &Sheet<'_>, room: &Room, out: &mut Vec<Finding>) {
         )
         .figures(Quantity::Area(counted), Quantity::Area(least))
         .assuming("floor under ducts and soffits counts to the room")
-        .at(Place::Area(room.shape.outer.clone())),
+        .at(Place::Floor(room.index)),
     );
 }
 

@@ -39,7 +39,7 @@ Remedies
 Move a partition.
 ",
     cites: &["room-dimension", "room-dimension-kitchen"],
-    check: Check::Rooms(check),
+    check: Check::Room(check),
     remedies: None,
 };
 
@@ -70,7 +70,7 @@ fn check(sheet: &Sheet<'_>, room: &Room, out: &mut Vec<Finding>) {
         WHY,
     )
     .figures(Quantity::Len(measured), Quantity::Len(limit.value))
-    .at(Place::Area(room.shape.outer.clone()));
+    .at(Place::Floor(room.index));
     out.push(match room.room_use {
         RoomUse::Kitchen => finding.assuming(KITCHEN),
         _ => finding,

@@ -36,7 +36,7 @@ Remedies
 A supply and a return sized by a load calculation, or a fixed heater.
 ",
     cites: &["room-heat"],
-    check: Check::Kinds(HEATED.kinds(), check),
+    check: Check::Plan(&[], check),
     remedies: Some(|finding, sheet| state_all(finding, sheet, &HEATED, Value::Yes)),
 };
 

@@ -33,7 +33,7 @@ Remedies
 Close the two parts off from each other, with a wall, a door or a cased opening, or delete one tag.
 ",
     cites: &["room-named"],
-    check: Check::Plan(check),
+    check: Check::Plan(&[], check),
     remedies: None,
 };
 
@@ -62,7 +62,7 @@ fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
         )
         .figures(Quantity::Words(words.join(" and ")), Quantity::Words("one use".into()))
         .assuming(format!("the whole room is used as {}", room.room_use.word()))
-        .at(Place::Area(room.shape.outer.clone()));
+        .at(Place::Floor(room.index));
         out.push(finding);
     }
 }

@@ -2,6 +2,7 @@
 
 use super::words::room_elements;
 use crate::{Check, Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
+use space::Room;
 
 pub(crate) const RULE: Rule = Rule {
     slug: "room-untagged",
@@ -31,29 +32,29 @@ Remedies
 Put a room tag in it.
 ",
     cites: &["room-named", "room-named-area"],
-    check: Check::Plan(check),
+    check: Check::Room(check),
     remedies: None,
 };
 
 const WHY: &str = "Without a tag the room is taken for unfinished and hardly checked, and the permit desk asks for its use.";
 
-fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
+fn check(sheet: &Sheet<'_>, room: &Room, out: &mut Vec<Finding>) {
     let least = sheet.book.area("room-named-area").value;
-    let untagged = |r: &&space::Room| r.tag.is_none() && r.area >= least;
-    for room in sheet.facts.rooms.iter().filter(untagged) {
-        out.push(
-            Finding::new(
-                Severity::Advice,
-                sheet.book.cite("room-named"),
-                RULE.slug,
-                room_elements(room),
-                Phrase::text("A room of ").area(room.area).then(" has no tag"),
-                WHY,
-            )
-            .figures(Quantity::Words("no tag".into()), Quantity::Words("name and use".into()))
-            .at(Place::Area(room.shape.outer.clone())),
-        );
+    if room.tag.is_some() || room.area < least {
+        return;
     }
+    out.push(
+        Finding::new(
+            Severity::Advice,
+            sheet.book.cite("room-named"),
+            RULE.slug,
+            room_elements(room),
+            Phrase::text("A room of ").area(room.area).then(" has no tag"),
+            WHY,
+        )
+        .figures(Quantity::Words("no tag".into()), Quantity::Words("name and use".into()))
+        .at(Place::Floor(room.index)),
+    );
 }
 
 #[cfg(test)]

@@ -1,10 +1,11 @@
 //! A room tag that stands in no room.
 
 use plan::Body;
+use plan::element::BodyKind;
 
 use super::uses::habitable;
 use super::words::called;
-use crate::{Check, Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
+use crate::{Check, Finding, Group, On, Phrase, Place, Quantity, Rule, Severity, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "tag-open-face",
@@ -33,7 +34,7 @@ Remedies
 Draw the missing wall, lengthen one to the next, or move the tag.
 ",
     cites: &["room-closed"],
-    check: Check::Plan(check),
+    check: Check::Plan(&[On::Kind(BodyKind::RoomTag)], check),
     remedies: None,
 };
 

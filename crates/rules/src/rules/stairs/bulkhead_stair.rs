@@ -1,7 +1,8 @@
 //! A stair under a bulkhead that is too high to be excused.
 
 use super::{all_stairs, flight_finding, is_kind};
-use crate::{Check, Finding, Group, Quantity, Rule, Sheet};
+use crate::{Check, Finding, Group, On, Quantity, Rule, Sheet};
+use plan::element::BodyKind;
 
 pub(crate) const RULE: Rule = Rule {
     slug: "bulkhead-stair",
@@ -32,7 +33,7 @@ Remedies
 Build it as a stair of the house, or as a lower one.
 ",
     cites: &["bulkhead-stair"],
-    check: Check::Plan(check),
+    check: Check::Plan(&[On::Kind(BodyKind::Stair)], check),
     remedies: None,
 };
 
@@ -47,8 +48,7 @@ fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
             continue;
         }
         let fault = "is too high to be excused under its bulkhead";
-        let about = (element, stair);
-        let finding = flight_finding(sheet, about, RULE.slug, limit.citation.clone(), fault, WHY);
+        let finding = flight_finding(sheet, element, RULE.slug, limit.citation.clone(), fault, WHY);
         out.push(finding.figures(Quantity::Len(height), Quantity::Len(limit.value)));
     }
 }

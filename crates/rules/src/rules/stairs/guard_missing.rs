@@ -2,11 +2,12 @@
 
 use geometry::Pt;
 use measure::Len;
+use plan::Element;
 use plan::detail::stair::GUARD_HEIGHT;
-use plan::element::Stair;
+use plan::element::{BodyKind, Stair};
 use space::SolidKind;
 
-use super::stairs;
+use super::asked;
 use crate::rules::rooms::words::{called, capital};
 use crate::rules::stated::is_new;
 use crate::{Check, Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
@@ -40,7 +41,7 @@ Remedies
 A wall, or a guard that serves as the handrail too at 34 in to 38 in.
 ",
     cites: &["guard-missing", "guard-drop"],
-    check: Check::Plan(check),
+    check: Check::Things(&[BodyKind::Stair], &[], check),
     remedies: None,
 };
 
@@ -49,35 +50,34 @@ const WHY: &str = "A fall over the side of a stair is a fall on concrete.";
 /// A wall no farther than this from the side of a stair closes it.
 const BESIDE: Len = Len::inches(6);
 
-fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
+fn check(sheet: &Sheet<'_>, element: &Element, out: &mut Vec<Finding>) {
+    let Some(stair) = asked(sheet, element).filter(|_| is_new(sheet, element)) else { return };
     let limit = sheet.book.len("guard-missing");
     let drop = sheet.book.length("guard-drop");
-    for (element, stair) in stairs(sheet).filter(|(e, _)| is_new(sheet, e)) {
-        let guard = sheet.ask(element, &GUARD_HEIGHT);
-        if guard.len().is_some_and(|len| len >= limit.value) {
-            continue;
-        }
-        let Some(at) = open_side(sheet, stair, drop) else { continue };
-        let title =
-            format!("{} has an open side that needs a guard", capital(&called(sheet, element.id)));
-        let measured = match guard.len() {
-            Some(len) => Quantity::Len(len),
-            None => Quantity::Words("not stated".to_owned()),
-        };
-        out.push(
-            Finding::new(
-                Severity::Correction,
-                limit.citation.clone(),
-                RULE.slug,
-                vec![element.id],
-                Phrase::text(title),
-                WHY,
-            )
-            .figures(measured, Quantity::Len(limit.value))
-            .resting_on(&guard)
-            .at(Place::Point(at)),
-        );
+    let guard = sheet.ask(element, &GUARD_HEIGHT);
+    if guard.len().is_some_and(|len| len >= limit.value) {
+        return;
     }
+    let Some(at) = open_side(sheet, stair, drop) else { return };
+    let title =
+        format!("{} has an open side that needs a guard", capital(&called(sheet, element.id)));
+    let measured = match guard.len() {
+        Some(len) => Quantity::Len(len),
+        None => Quantity::Words("not stated".to_owned()),
+    };
+    out.push(
+        Finding::new(
+            Severity::Correction,
+            limit.citation.clone(),
+            RULE.slug,
+            vec![element.id],
+            Phrase::text(title),
+            WHY,
+        )
+        .figures(measured, Quantity::Len(limit.value))
+        .resting_on(&guard)
+        .at(Place::Point(at)),
+    );
 }
 
 /// Beside the first tread that is too high, on a side where no wall stands.

@@ -1,9 +1,10 @@
 //! Openings in a guard beside a stair.
 
 use plan::detail::stair::GUARD_OPENING;
+use plan::element::BodyKind;
 
 use crate::rules::stated::{Demand, judge, new_work};
-use crate::{Check, Finding, Group, Quantity, Rule, Sheet};
+use crate::{Check, Finding, Group, On, Quantity, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "guard-openings",
@@ -32,7 +33,7 @@ Remedies
 Closer balusters.
 ",
     cites: &["guard-openings"],
-    check: Check::Kinds(GUARD_OPENING.kinds(), check),
+    check: Check::Plan(&[On::Kind(BodyKind::Stair)], check),
     remedies: None,
 };
 

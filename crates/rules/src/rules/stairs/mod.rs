@@ -73,10 +73,15 @@ pub(super) const RULES: &[Rule] = &[
 fn stairs<'s, 'a>(
     sheet: &'s Sheet<'a>,
 ) -> impl Iterator<Item = (&'a Element, &'a Stair)> + use<'s, 'a> {
-    all_stairs(sheet).filter(|(e, stair)| {
-        !is_kind(sheet, e, "under a bulkhead")
-            || stair.rise * stair.risers.cast_signed() > sheet.book.length("bulkhead-stair")
-    })
+    sheet.facts.standing(&[BodyKind::Stair]).filter_map(|e| Some((e, asked(sheet, e)?)))
+}
+
+/// A stair that is held to the rules: one under a bulkhead is left out as far as it is excused.
+fn asked<'a>(sheet: &Sheet<'_>, element: &'a Element) -> Option<&'a Stair> {
+    let Body::Stair(stair) = &element.body else { return None };
+    let excused = is_kind(sheet, element, "under a bulkhead")
+        && stair.rise * stair.risers.cast_signed() <= sheet.book.length("bulkhead-stair");
+    (!excused).then_some(stair)
 }
 
 /// Every standing stair, in the order of their ids.
@@ -106,20 +111,20 @@ fn limit_of(
 /// is left to the office.
 fn flight_finding(
     sheet: &Sheet<'_>,
-    (element, stair): (&Element, &Stair),
+    element: &Element,
     rule: &'static str,
     citation: Citation,
     fault: &str,
     why: &str,
 ) -> Finding {
-    foot_finding(sheet, (element, stair, &[]), rule, citation, fault, why)
+    foot_finding(sheet, (element, &[]), rule, citation, fault, why)
 }
 
 /// A finding about the floor at the foot of a flight and the things there; left to the office when the flight
 /// and all of them were there before the work.
 fn foot_finding(
     sheet: &Sheet<'_>,
-    (element, stair, things): (&Element, &Stair, &[ElementId]),
+    (element, things): (&Element, &[ElementId]),
     rule: &'static str,
     citation: Citation,
     fault: &str,
@@ -129,7 +134,7 @@ fn foot_finding(
     let title = format!("{} {fault}", capital(&called(sheet, element.id)));
     let finding =
         Finding::new(Severity::Correction, citation, rule, about, Phrase::text(title), why)
-            .at(Place::Area(stair.placed().corners().to_vec()));
+            .at(Place::Under(element.id));
     let there = |id: &ElementId| sheet.plan().get(*id).is_some_and(|e| was_there(sheet, e));
     if was_there(sheet, element) && things.iter().all(there) {
         finding.assuming(LET_BE)

@@ -1,9 +1,10 @@
 //! Lean of the risers.
 
 use plan::detail::stair::RISER_LEAN;
+use plan::element::BodyKind;
 
 use crate::rules::stated::{Demand, judge, new_work};
-use crate::{Check, Finding, Group, Quantity, Rule, Sheet};
+use crate::{Check, Finding, Group, On, Quantity, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "riser-lean",
@@ -32,7 +33,7 @@ Remedies
 Set the risers upright.
 ",
     cites: &["riser-lean"],
-    check: Check::Kinds(RISER_LEAN.kinds(), check),
+    check: Check::Plan(&[On::Kind(BodyKind::Stair)], check),
     remedies: None,
 };
 

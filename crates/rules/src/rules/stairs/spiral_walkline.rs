@@ -1,9 +1,10 @@
 //! Walk line of a spiral stair.
 
 use plan::detail::stair::WALKLINE_RADIUS;
+use plan::element::BodyKind;
 
 use crate::rules::stated::{Demand, judge, new_work};
-use crate::{Check, Finding, Group, Quantity, Rule, Sheet};
+use crate::{Check, Finding, Group, On, Quantity, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "spiral-walkline",
@@ -32,7 +33,7 @@ Remedies
 A smaller pole, or a stair that is built as a curved one.
 ",
     cites: &["spiral-walkline"],
-    check: Check::Plan(check),
+    check: Check::Plan(&[On::Kind(BodyKind::Stair)], check),
     remedies: None,
 };
 

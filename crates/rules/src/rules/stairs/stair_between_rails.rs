@@ -1,9 +1,10 @@
 //! Width between handrails.
 
 use plan::detail::stair::BETWEEN_RAILS;
+use plan::element::BodyKind;
 
 use crate::rules::stated::{Demand, judge, new_work};
-use crate::{Check, Finding, Group, Quantity, Rule, Sheet};
+use crate::{Check, Finding, Group, On, Quantity, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "stair-between-rails",
@@ -32,7 +33,7 @@ Remedies
 Slimmer brackets, or one rail.
 ",
     cites: &["stair-between-rails"],
-    check: Check::Kinds(BETWEEN_RAILS.kinds(), check),
+    check: Check::Plan(&[On::Kind(BodyKind::Stair)], check),
     remedies: None,
 };
 

@@ -1,10 +1,10 @@
 //! A flight that rises too far without a landing.
 
 use measure::Len;
-use plan::element::Stair;
+use plan::element::{BodyKind, Stair};
 
 use super::{flight_finding, stairs};
-use crate::{Check, Finding, Group, Quantity, Rule, Sheet};
+use crate::{Check, Finding, Group, On, Quantity, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "stair-flight-rise",
@@ -33,7 +33,7 @@ Remedies
 Build the flight anew.
 ",
     cites: &["stair-flight-rise"],
-    check: Check::Plan(check),
+    check: Check::Plan(&[On::Kind(BodyKind::Stair)], check),
     remedies: None,
 };
 
@@ -46,7 +46,7 @@ fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
         if rise > limit.value {
             let finding = flight_finding(
                 sheet,
-                (element, stair),
+                element,
                 RULE.slug,
                 limit.citation,
                 "rises too far without a landing",

@@ -1,9 +1,10 @@
 //! Landing and door at the head of a stair.
 
 use plan::detail::stair::HEAD_LANDING;
+use plan::element::BodyKind;
 
 use crate::rules::stated::{Demand, judge, new_work};
-use crate::{Check, Finding, Group, Quantity, Rule, Sheet};
+use crate::{Check, Finding, Group, On, Quantity, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "stair-head-landing",
@@ -33,7 +34,7 @@ Remedies
 Turn the swing of the door, or move it.
 ",
     cites: &["stair-head-landing"],
-    check: Check::Kinds(HEAD_LANDING.kinds(), check),
+    check: Check::Plan(&[On::Kind(BodyKind::Stair)], check),
     remedies: None,
 };
 

@@ -1,12 +1,12 @@
 //! Too little headroom over a flight or over the floor at its foot.
 
 use measure::Len;
-use plan::ElementId;
-use plan::element::Stair;
+use plan::element::{BodyKind, Stair};
+use plan::{Element, ElementId};
 use space::intrusions;
 
-use super::{flight_finding, foot_finding, landing, limit_of, stairs};
-use crate::{Check, Finding, Group, Place, Quantity, Rule, Sheet};
+use super::{asked, flight_finding, foot_finding, landing, limit_of};
+use crate::{Check, Finding, Group, Place, Quantity, Reach, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "stair-headroom",
@@ -37,34 +37,33 @@ Remedies
 Move the duct, or lengthen the floor opening: cutting joists takes an engineer.
 ",
     cites: &["stair-headroom", "spiral-headroom", "stair-landing"],
-    check: Check::Plan(check),
+    check: Check::Things(&[BodyKind::Stair], &[Reach::Limit("stair-landing")], check),
     remedies: None,
 };
 
 const WHY: &str = "On the way down the head strikes before the eye sees it.";
 
-fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
-    for (element, stair) in stairs(sheet) {
-        let limit = limit_of(sheet, element, "stair-headroom", "spiral-headroom");
-        let figures = |measured: Len| (Quantity::Len(measured), Quantity::Len(limit.value));
-        if stair.headroom < limit.value {
-            let citation = limit.citation.clone();
-            let fault = "has too little headroom";
-            let finding = flight_finding(sheet, (element, stair), RULE.slug, citation, fault, WHY);
-            let (measured, required) = figures(stair.headroom);
-            out.push(finding.figures(measured, required));
+fn check(sheet: &Sheet<'_>, element: &Element, out: &mut Vec<Finding>) {
+    let Some(stair) = asked(sheet, element) else { return };
+    let limit = limit_of(sheet, element, "stair-headroom", "spiral-headroom");
+    let figures = |measured: Len| (Quantity::Len(measured), Quantity::Len(limit.value));
+    if stair.headroom < limit.value {
+        let citation = limit.citation.clone();
+        let fault = "has too little headroom";
+        let finding = flight_finding(sheet, element, RULE.slug, citation, fault, WHY);
+        let (measured, required) = figures(stair.headroom);
+        out.push(finding.figures(measured, required));
+    }
+    for (over, clear) in over_the_foot(sheet, stair, limit.value) {
+        let citation = limit.citation.clone();
+        let fault = "has too little headroom over its foot";
+        let about = (element, &[over][..]);
+        let mut finding = foot_finding(sheet, about, RULE.slug, citation, fault, WHY);
+        if let Some(overhead) = sheet.facts.overhead(over) {
+            finding = finding.at(Place::Area(overhead.ring.clone()));
         }
-        for (over, clear) in over_the_foot(sheet, stair, limit.value) {
-            let citation = limit.citation.clone();
-            let fault = "has too little headroom over its foot";
-            let about = (element, stair, &[over][..]);
-            let mut finding = foot_finding(sheet, about, RULE.slug, citation, fault, WHY);
-            if let Some(overhead) = sheet.facts.overhead(over) {
-                finding = finding.at(Place::Area(overhead.ring.clone()));
-            }
-            let (measured, required) = figures(clear);
-            out.push(finding.figures(measured, required));
-        }
+        let (measured, required) = figures(clear);
+        out.push(finding.figures(measured, required));
     }
 }
 

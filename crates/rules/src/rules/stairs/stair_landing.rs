@@ -1,13 +1,13 @@
 //! Too little clear floor at the foot of a flight.
 
-use geometry::{convex_clip, convex_overlap, gap};
+use geometry::{Bounds, convex_clip, convex_overlap, gap};
 use measure::Len;
-use plan::element::Stair;
-use plan::{Body, ElementId};
+use plan::element::{BodyKind, Stair};
+use plan::{Body, Element, ElementId};
 use space::{Intrusion, intrusions};
 
-use super::{foot_finding, landing, stairs};
-use crate::{Check, Finding, Group, Place, Quantity, Rule, Severity, Sheet};
+use super::{asked, foot_finding, landing};
+use crate::{Check, Finding, Group, Place, Quantity, Reach, Rule, Severity, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "stair-landing",
@@ -39,35 +39,34 @@ Remedies
 Move what stands in the way.
 ",
     cites: &["stair-landing", "stair-headroom"],
-    check: Check::Plan(check),
+    check: Check::Things(&[BodyKind::Stair], &[Reach::Limit("stair-landing")], check),
     remedies: None,
 };
 
 const WHY: &str =
     "Who comes down, perhaps in the dark, needs a step to stop or turn before what stands there.";
 
-fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
-    for (element, stair) in stairs(sheet) {
-        let limit = sheet.book.len("stair-landing");
-        let found = in_the_way(sheet, element.id, stair, limit.value);
-        let loose = |i: &&Intrusion| is_loose(sheet, i.element);
-        let (loose, firm): (Vec<&Intrusion>, Vec<&Intrusion>) = found.iter().partition(loose);
-        let (things, only_loose) = if firm.is_empty() { (loose, true) } else { (firm, false) };
-        let Some(depth) = things.iter().map(|i| i.free_depth).min() else { continue };
-        let ids: Vec<ElementId> = things.iter().map(|i| i.element).collect();
-        let fault = "has too little clear floor at its foot";
-        let about = (element, stair, &ids[..]);
-        let mut finding = foot_finding(sheet, about, RULE.slug, limit.citation, fault, WHY)
-            .figures(Quantity::Len(depth), Quantity::Len(limit.value));
-        finding.places = vec![Place::Breach {
-            keep_clear: landing(stair, limit.value).corners().to_vec(),
-            overlap: things.iter().flat_map(|i| i.parts.clone()).collect(),
-        }];
-        if only_loose {
-            finding.severity = Severity::Advice;
-        }
-        out.push(finding);
+fn check(sheet: &Sheet<'_>, element: &Element, out: &mut Vec<Finding>) {
+    let Some(stair) = asked(sheet, element) else { return };
+    let limit = sheet.book.len("stair-landing");
+    let found = in_the_way(sheet, element.id, stair, limit.value);
+    let loose = |i: &&Intrusion| is_loose(sheet, i.element);
+    let (loose, firm): (Vec<&Intrusion>, Vec<&Intrusion>) = found.iter().partition(loose);
+    let (things, only_loose) = if firm.is_empty() { (loose, true) } else { (firm, false) };
+    let Some(depth) = things.iter().map(|i| i.free_depth).min() else { return };
+    let ids: Vec<ElementId> = things.iter().map(|i| i.element).collect();
+    let fault = "has too little clear floor at its foot";
+    let about = (element, &ids[..]);
+    let mut finding = foot_finding(sheet, about, RULE.slug, limit.citation, fault, WHY)
+        .figures(Quantity::Len(depth), Quantity::Len(limit.value));
+    finding.places = vec![Place::Breach {
+        keep_clear: landing(stair, limit.value).corners().to_vec(),
+        overlap: things.iter().flat_map(|i| i.parts.clone()).collect(),
+    }];
+    if only_loose {
+        finding.severity = Severity::Advice;
     }
+    out.push(finding);
 }
 
 /// What stands on the landing.
@@ -77,7 +76,7 @@ fn in_the_way(sheet: &Sheet<'_>, id: ElementId, stair: &Stair, depth: Len) -> Ve
     let ring = landing(stair, depth).corners();
     let mut found = intrusions(sheet.facts, &ring, floor, top, &[id]);
     found.retain(|i| !i.overhead && !is_flush(sheet, i.element));
-    for opening in &sheet.facts.openings {
+    for opening in sheet.facts.openings_near(Bounds::of(ring)) {
         if sheet.facts.has_leaf(opening.id) && convex_overlap(&ring, &opening.quad) {
             let overlap = convex_clip(&ring, &opening.quad);
             found.push(Intrusion {

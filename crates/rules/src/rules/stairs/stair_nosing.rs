@@ -1,10 +1,11 @@
 //! Nosing of a stair.
 
 use plan::detail::stair::NOSING;
+use plan::element::BodyKind;
 use plan::{Body, Element};
 
 use crate::rules::stated::{Demand, fitting, is_new, judge};
-use crate::{Check, Finding, Group, Quantity, Rule, Sheet};
+use crate::{Check, Finding, Group, On, Quantity, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "stair-nosing",
@@ -33,7 +34,7 @@ Remedies
 Other treads.
 ",
     cites: &["stair-nosing-least", "stair-nosing-most", "stair-nosing-tread"],
-    check: Check::Kinds(NOSING.kinds(), check),
+    check: Check::Plan(&[On::Kind(BodyKind::Stair)], check),
     remedies: None,
 };
 

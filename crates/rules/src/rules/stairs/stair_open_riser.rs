@@ -1,10 +1,11 @@
 //! Open risers.
 
 use plan::detail::stair::OPEN_RISER;
+use plan::element::BodyKind;
 use plan::{Body, Element};
 
 use crate::rules::stated::{Demand, fitting, is_new, judge};
-use crate::{Check, Finding, Group, Quantity, Rule, Sheet};
+use crate::{Check, Finding, Group, On, Quantity, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "stair-open-riser",
@@ -33,7 +34,7 @@ Remedies
 Close the risers, or set a bar across.
 ",
     cites: &["stair-open-riser", "stair-open-high"],
-    check: Check::Kinds(OPEN_RISER.kinds(), check),
+    check: Check::Plan(&[On::Kind(BodyKind::Stair)], check),
     remedies: None,
 };
 

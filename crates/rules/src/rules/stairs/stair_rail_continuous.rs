@@ -2,9 +2,10 @@
 
 use plan::detail::Value;
 use plan::detail::stair::RAIL_WHOLE;
+use plan::element::BodyKind;
 
 use crate::rules::stated::{Demand, judge, new_work, state_all};
-use crate::{Check, Finding, Group, Quantity, Rule, Sheet};
+use crate::{Check, Finding, Group, On, Quantity, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "stair-rail-continuous",
@@ -34,7 +35,7 @@ Remedies
 Extend the rail; return its ends.
 ",
     cites: &["stair-rail-continuous"],
-    check: Check::Kinds(RAIL_WHOLE.kinds(), check),
+    check: Check::Plan(&[On::Kind(BodyKind::Stair)], check),
     remedies: Some(|finding, sheet| state_all(finding, sheet, &RAIL_WHOLE, Value::Yes)),
 };
 

@@ -1,9 +1,10 @@
 //! Gap between handrail and wall.
 
 use plan::detail::stair::RAIL_GAP;
+use plan::element::BodyKind;
 
 use crate::rules::stated::{Demand, judge, new_work};
-use crate::{Check, Finding, Group, Quantity, Rule, Sheet};
+use crate::{Check, Finding, Group, On, Quantity, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "stair-rail-gap",
@@ -32,7 +33,7 @@ Remedies
 Deeper brackets.
 ",
     cites: &["stair-rail-gap"],
-    check: Check::Kinds(RAIL_GAP.kinds(), check),
+    check: Check::Plan(&[On::Kind(BodyKind::Stair)], check),
     remedies: None,
 };
 

@@ -2,9 +2,10 @@
 
 use plan::detail::Value;
 use plan::detail::stair::RAIL_GRIP;
+use plan::element::BodyKind;
 
 use crate::rules::stated::{Demand, judge, new_work, state_all};
-use crate::{Check, Finding, Group, Quantity, Rule, Sheet};
+use crate::{Check, Finding, Group, On, Quantity, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "stair-rail-grip",
@@ -34,7 +35,7 @@ Remedies
 A rail of a graspable section.
 ",
     cites: &["stair-rail-grip"],
-    check: Check::Kinds(RAIL_GRIP.kinds(), check),
+    check: Check::Plan(&[On::Kind(BodyKind::Stair)], check),
     remedies: Some(|finding, sheet| state_all(finding, sheet, &RAIL_GRIP, Value::Word("round, 1 1/4 to 2 in"))),
 };
 

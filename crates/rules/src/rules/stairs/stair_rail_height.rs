@@ -1,9 +1,10 @@
 //! Height of the handrail.
 
 use plan::detail::stair::RAIL_HEIGHT;
+use plan::element::BodyKind;
 
 use crate::rules::stated::{Demand, judge, new_work};
-use crate::{Check, Finding, Group, Quantity, Rule, Sheet};
+use crate::{Check, Finding, Group, On, Quantity, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "stair-rail-height",
@@ -32,7 +33,7 @@ Remedies
 Set the rail anew.
 ",
     cites: &["stair-rail-height-least", "stair-rail-height-most"],
-    check: Check::Kinds(RAIL_HEIGHT.kinds(), check),
+    check: Check::Plan(&[On::Kind(BodyKind::Stair)], check),
     remedies: None,
 };
 

@@ -1,9 +1,10 @@
 //! Projection of the handrail.
 
 use plan::detail::stair::RAIL_PROJECTION;
+use plan::element::BodyKind;
 
 use crate::rules::stated::{Demand, judge, new_work};
-use crate::{Check, Finding, Group, Quantity, Rule, Sheet};
+use crate::{Check, Finding, Group, On, Quantity, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "stair-rail-projection",
@@ -32,7 +33,7 @@ Remedies
 Shallower brackets.
 ",
     cites: &["stair-rail-projection"],
-    check: Check::Kinds(RAIL_PROJECTION.kinds(), check),
+    check: Check::Plan(&[On::Kind(BodyKind::Stair)], check),
     remedies: None,
 };
 

@@ -1,7 +1,8 @@
 //! Risers that are too high.
 
 use super::{flight_finding, limit_of, stairs};
-use crate::{Check, Finding, Group, Quantity, Rule, Sheet};
+use crate::{Check, Finding, Group, On, Quantity, Rule, Sheet};
+use plan::element::BodyKind;
 
 pub(crate) const RULE: Rule = Rule {
     slug: "stair-riser",
@@ -32,7 +33,7 @@ Remedies
 Build the flight anew.
 ",
     cites: &["stair-riser", "spiral-riser"],
-    check: Check::Plan(check),
+    check: Check::Plan(&[On::Kind(BodyKind::Stair)], check),
     remedies: None,
 };
 
@@ -44,7 +45,7 @@ fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
         if stair.rise > limit.value {
             let finding = flight_finding(
                 sheet,
-                (element, stair),
+                element,
                 RULE.slug,
                 limit.citation,
                 "has risers that are too high",

@@ -1,9 +1,10 @@
 //! Difference between risers.
 
 use plan::detail::stair::RISER_DIFFERENCE;
+use plan::element::BodyKind;
 
 use crate::rules::stated::{Demand, judge, new_work};
-use crate::{Check, Finding, Group, Quantity, Rule, Sheet};
+use crate::{Check, Finding, Group, On, Quantity, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "stair-riser-difference",
@@ -32,7 +33,7 @@ Remedies
 Count the finish floors in before the stringers are cut.
 ",
     cites: &["stair-riser-difference"],
-    check: Check::Kinds(RISER_DIFFERENCE.kinds(), check),
+    check: Check::Plan(&[On::Kind(BodyKind::Stair)], check),
     remedies: None,
 };
 

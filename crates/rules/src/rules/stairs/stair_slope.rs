@@ -1,9 +1,10 @@
 //! Slope of treads and landings.
 
 use plan::detail::stair::TREAD_SLOPE;
+use plan::element::BodyKind;
 
 use crate::rules::stated::{Demand, judge, new_work};
-use crate::{Check, Finding, Group, Quantity, Rule, Sheet};
+use crate::{Check, Finding, Group, On, Quantity, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "stair-slope",
@@ -32,7 +33,7 @@ Remedies
 Shim or replace the tread.
 ",
     cites: &["stair-slope"],
-    check: Check::Kinds(TREAD_SLOPE.kinds(), check),
+    check: Check::Plan(&[On::Kind(BodyKind::Stair)], check),
     remedies: None,
 };
 

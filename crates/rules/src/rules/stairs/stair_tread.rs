@@ -1,7 +1,8 @@
 //! Treads that are too shallow.
 
 use super::{flight_finding, limit_of, stairs};
-use crate::{Check, Finding, Group, Quantity, Rule, Sheet};
+use crate::{Check, Finding, Group, On, Quantity, Rule, Sheet};
+use plan::element::BodyKind;
 
 pub(crate) const RULE: Rule = Rule {
     slug: "stair-tread",
@@ -31,7 +32,7 @@ Remedies
 Build the flight anew.
 ",
     cites: &["stair-tread", "spiral-tread"],
-    check: Check::Plan(check),
+    check: Check::Plan(&[On::Kind(BodyKind::Stair)], check),
     remedies: None,
 };
 
@@ -43,7 +44,7 @@ fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
         if stair.run < limit.value {
             let finding = flight_finding(
                 sheet,
-                (element, stair),
+                element,
                 RULE.slug,
                 limit.citation,
                 "has treads that are too shallow",

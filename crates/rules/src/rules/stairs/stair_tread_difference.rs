@@ -1,9 +1,10 @@
 //! Difference between treads.
 
 use plan::detail::stair::TREAD_DIFFERENCE;
+use plan::element::BodyKind;
 
 use crate::rules::stated::{Demand, judge, new_work};
-use crate::{Check, Finding, Group, Quantity, Rule, Sheet};
+use crate::{Check, Finding, Group, On, Quantity, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "stair-tread-difference",
@@ -32,7 +33,7 @@ Remedies
 Measure every tread; replace what is out.
 ",
     cites: &["stair-tread-difference"],
-    check: Check::Kinds(TREAD_DIFFERENCE.kinds(), check),
+    check: Check::Plan(&[On::Kind(BodyKind::Stair)], check),
     remedies: None,
 };
 

@@ -1,7 +1,8 @@
 //! A flight that is too narrow.
 
 use super::{flight_finding, limit_of, stairs};
-use crate::{Check, Finding, Group, Quantity, Rule, Sheet};
+use crate::{Check, Finding, Group, On, Quantity, Rule, Sheet};
+use plan::element::BodyKind;
 
 pub(crate) const RULE: Rule = Rule {
     slug: "stair-width",
@@ -31,7 +32,7 @@ Remedies
 Build the flight anew.
 ",
     cites: &["stair-width", "spiral-width"],
-    check: Check::Plan(check),
+    check: Check::Plan(&[On::Kind(BodyKind::Stair)], check),
     remedies: None,
 };
 
@@ -41,14 +42,8 @@ fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
     for (element, stair) in stairs(sheet) {
         let limit = limit_of(sheet, element, "stair-width", "spiral-width");
         if stair.width < limit.value {
-            let finding = flight_finding(
-                sheet,
-                (element, stair),
-                RULE.slug,
-                limit.citation,
-                "is too narrow",
-                WHY,
-            );
+            let finding =
+                flight_finding(sheet, element, RULE.slug, limit.citation, "is too narrow", WHY);
             out.push(finding.figures(Quantity::Len(stair.width), Quantity::Len(limit.value)));
         }
     }

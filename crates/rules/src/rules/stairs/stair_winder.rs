@@ -2,9 +2,10 @@
 
 use plan::detail::Detail;
 use plan::detail::stair::{WINDER_NARROW, WINDER_WALKLINE};
+use plan::element::BodyKind;
 
 use crate::rules::stated::{Demand, judge, new_work};
-use crate::{Check, Finding, Group, Quantity, Rule, Sheet};
+use crate::{Check, Finding, Group, On, Quantity, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "stair-winder",
@@ -35,7 +36,7 @@ Remedies
 A landing in the place of the winders, or wider ones.
 ",
     cites: &["winder-walkline", "winder-narrow"],
-    check: Check::Plan(check),
+    check: Check::Plan(&[On::Kind(BodyKind::Stair)], check),
     remedies: None,
 };
 

@@ -2,9 +2,10 @@
 
 use plan::detail::Value;
 use plan::detail::stair::STRINGERS_BLOCKED;
+use plan::element::BodyKind;
 
 use crate::rules::stated::{Demand, judge, new_work, state_all};
-use crate::{Check, Finding, Group, Quantity, Rule, Sheet};
+use crate::{Check, Finding, Group, On, Quantity, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "stringer-fireblock",
@@ -33,7 +34,7 @@ Remedies
 2x blocks between the stringers at both ends.
 ",
     cites: &["stringer-fireblock"],
-    check: Check::Kinds(STRINGERS_BLOCKED.kinds(), check),
+    check: Check::Plan(&[On::Kind(BodyKind::Stair)], check),
     remedies: Some(|finding, sheet| state_all(finding, sheet, &STRINGERS_BLOCKED, Value::Yes)),
 };
 

@@ -1,9 +1,10 @@
 //! Light on the treads of a stair.
 
 use plan::detail::stair::TREAD_LIGHT;
+use plan::element::BodyKind;
 
 use crate::rules::stated::{Demand, judge, new_work};
-use crate::{Check, Finding, Group, Quantity, Rule, Sheet};
+use crate::{Check, Finding, Group, On, Quantity, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "tread-light",
@@ -32,7 +33,7 @@ Remedies
 A brighter or a second lamp.
 ",
     cites: &["tread-light"],
-    check: Check::Kinds(TREAD_LIGHT.kinds(), check),
+    check: Check::Plan(&[On::Kind(BodyKind::Stair)], check),
     remedies: None,
 };
 

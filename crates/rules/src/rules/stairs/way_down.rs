@@ -36,7 +36,7 @@ Remedies
 Draw the stair, or state under Details where people come in.
 ",
     cites: &["way-down"],
-    check: Check::Plan(check),
+    check: Check::Plan(&[], check),
     remedies: None,
 };
 
@@ -65,7 +65,7 @@ fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
         Finding::new(Severity::Verify, citation, RULE.slug, Vec::new(), title, WHY)
             .figures(words("none drawn"), words("a stair or a ramp"))
             .assuming("there is none that is not drawn")
-            .at(Place::Point(room.label_at)),
+            .at(Place::Label(room.index)),
     );
 }
 

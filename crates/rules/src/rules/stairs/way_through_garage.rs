@@ -1,9 +1,10 @@
 //! Way out through a garage.
 
 use plan::detail::stair::LEADS_UP;
+use plan::element::BodyKind;
 
 use crate::rules::stated::{Demand, fitting, judge};
-use crate::{Check, Finding, Group, Quantity, Rule, Sheet};
+use crate::{Check, Finding, Group, On, Quantity, Rule, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "way-through-garage",
@@ -32,7 +33,7 @@ Remedies
 A stair that arrives in the house, or a door from the basement to the open.
 ",
     cites: &["way-through-garage"],
-    check: Check::Kinds(LEADS_UP.kinds(), check),
+    check: Check::Plan(&[On::Kind(BodyKind::Stair)], check),
     remedies: None,
 };
 

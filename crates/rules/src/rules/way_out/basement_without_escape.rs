@@ -7,7 +7,7 @@ use super::bedroom_without_escape::lacking;
 use super::candidate::candidates;
 use super::choice::nearest;
 use super::need::{Demand, basement_demand, bedrooms, no_basement};
-use crate::{Check, Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
+use crate::{Check, Finding, Group, On, Phrase, Place, Quantity, Rule, Severity, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "basement-without-escape",
@@ -44,7 +44,7 @@ Remedies
 None that is an edit of the plan alone: cutting a foundation wall needs a permit and often an engineer.
 ",
     cites: &["basement-escape", "basement-mechanical-only-area", "basement-alteration", "any-finish-escape", "addition-escape"],
-    check: Check::Plan(check),
+    check: Check::Plan(&[On::Outside], check),
     remedies: None,
 };
 
@@ -97,7 +97,7 @@ fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
         Quantity::Words("one escape opening".to_owned()),
     );
     for room in &sheet.facts.rooms {
-        finding = finding.at(Place::Area(room.shape.outer.clone()));
+        finding = finding.at(Place::Floor(room.index));
     }
     if existing {
         finding = finding.assuming(match no_basement(sheet) {

@@ -42,7 +42,7 @@ Remedies
 None that is an edit of the plan alone: cutting a foundation wall needs a permit and often an engineer.
 ",
     cites: &["bedroom-escape", "loft-escape"],
-    check: Check::Rooms(check),
+    check: Check::Room(check),
     remedies: None,
 };
 
@@ -69,7 +69,7 @@ fn check(sheet: &Sheet<'_>, room: &Room, out: &mut Vec<Finding>) {
             Quantity::Words(lacking(&outside).to_owned()),
             Quantity::Words("one escape opening".to_owned()),
         )
-        .at(Place::Area(room.shape.outer.clone()));
+        .at(Place::Floor(room.index));
         if need.gravest > Severity::Correction {
             finding = finding.assuming(WAS_A_BEDROOM);
         }

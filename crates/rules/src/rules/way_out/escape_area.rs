@@ -4,7 +4,7 @@ use measure::{Area, Len};
 
 use super::candidate::{Candidate, candidates};
 use super::choice::{Choice, faulty};
-use crate::{Check, Finding, Group, Phrase, Quantity, Rule, Severity, Sheet};
+use crate::{Check, Finding, Group, On, Phrase, Quantity, Rule, Severity, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "escape-area",
@@ -44,7 +44,7 @@ A larger window, or one of another kind: a casement leaves the most of its frame
         "escape-grade-floor-reach",
         "escape-kept-area",
     ],
-    check: Check::Plan(check),
+    check: Check::Plan(&[On::Outside], check),
     remedies: None,
 };
 

@@ -6,7 +6,7 @@ use plan::detail::opening::BARS;
 use super::candidate::Candidate;
 use super::told::Told;
 use crate::rules::stated::state_all;
-use crate::{Check, Finding, Group, Quantity, Rule, Severity, Sheet};
+use crate::{Check, Finding, Group, On, Quantity, Rule, Severity, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "escape-bars",
@@ -37,7 +37,7 @@ Remedies
 Hinged bars with a release inside, or none.
 ",
     cites: &["escape-bars"],
-    check: Check::Plan(check),
+    check: Check::Plan(&[On::Outside], check),
     remedies: Some(|finding, sheet| state_all(finding, sheet, &BARS, Value::Word("none"))),
 };
 

@@ -6,7 +6,7 @@ use plan::detail::opening::{BULKHEAD, BULKHEAD_LENGTH, BULKHEAD_WIDTH};
 
 use super::candidate::Candidate;
 use super::choice::faulty;
-use crate::{Check, Citation, Finding, Group, Quantity, Rule, Severity, Sheet};
+use crate::{Check, Citation, Finding, Group, On, Quantity, Rule, Severity, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "escape-bulkhead",
@@ -39,7 +39,7 @@ Remedies
 A larger bulkhead, or covers with an inside latch.
 ",
     cites: &["escape-bulkhead", "bulkhead-width", "bulkhead-length", "escape-area-grade-floor", "escape-area"],
-    check: Check::Plan(check),
+    check: Check::Plan(&[On::Outside], check),
     remedies: None,
 };
 

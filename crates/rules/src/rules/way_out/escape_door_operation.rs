@@ -4,7 +4,7 @@ use plan::element::DoorOperation;
 
 use super::candidate::Candidate;
 use super::choice::faulty;
-use crate::{Check, Finding, Group, Quantity, Rule, Severity, Sheet};
+use crate::{Check, Finding, Group, On, Quantity, Rule, Severity, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "escape-door-operation",
@@ -33,7 +33,7 @@ Remedies
 Make it a hinged or a sliding door.
 ",
     cites: &["escape-door-operation"],
-    check: Check::Plan(check),
+    check: Check::Plan(&[On::Outside], check),
     remedies: None,
 };
 

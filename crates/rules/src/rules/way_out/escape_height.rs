@@ -2,7 +2,7 @@
 
 use super::candidate::Candidate;
 use super::choice::faulty;
-use crate::{Check, Finding, Group, Quantity, Rule, Severity, Sheet};
+use crate::{Check, Finding, Group, On, Quantity, Rule, Severity, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "escape-height",
@@ -34,7 +34,7 @@ Remedies
 A taller window, or one of another kind: a hung window leaves less than half its height clear.
 ",
     cites: &["escape-height", "escape-kept-height", "escape-either-way"],
-    check: Check::Plan(check),
+    check: Check::Plan(&[On::Outside], check),
     remedies: None,
 };
 

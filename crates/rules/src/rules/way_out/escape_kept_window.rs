@@ -2,7 +2,7 @@
 
 use super::candidate::Candidate;
 use super::choice::faulty;
-use crate::{Check, Finding, Group, Quantity, Rule, Severity, Sheet};
+use crate::{Check, Finding, Group, On, Quantity, Rule, Severity, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "escape-kept-window",
@@ -34,7 +34,7 @@ Remedies
 Ask the department in writing, or choose a window of full size.
 ",
     cites: &["escape-kept-window", "escape-kept-area", "escape-kept-height", "escape-kept-width"],
-    check: Check::Plan(check),
+    check: Check::Plan(&[On::Outside], check),
     remedies: None,
 };
 

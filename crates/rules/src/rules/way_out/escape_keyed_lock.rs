@@ -6,7 +6,7 @@ use plan::detail::opening::KEYLESS;
 use super::candidate::Candidate;
 use super::told::Told;
 use crate::rules::stated::state_all;
-use crate::{Check, Finding, Group, Quantity, Rule, Severity, Sheet};
+use crate::{Check, Finding, Group, On, Quantity, Rule, Severity, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "escape-keyed-lock",
@@ -36,7 +36,7 @@ Remedies
 Take off the keyed lock.
 ",
     cites: &["escape-keyed-lock"],
-    check: Check::Plan(check),
+    check: Check::Plan(&[On::Outside], check),
     remedies: Some(|finding, sheet| state_all(finding, sheet, &KEYLESS, Value::Yes)),
 };
 

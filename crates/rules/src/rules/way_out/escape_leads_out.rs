@@ -6,7 +6,7 @@ use plan::detail::opening::LEADS_TO;
 use super::candidate::Candidate;
 use super::told::Told;
 use crate::rules::stated::state_all;
-use crate::{Check, Finding, Group, Quantity, Rule, Severity, Sheet};
+use crate::{Check, Finding, Group, On, Quantity, Rule, Severity, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "escape-leads-out",
@@ -37,7 +37,7 @@ Remedies
 Another opening; or ask the department about the court.
 ",
     cites: &["escape-leads-out"],
-    check: Check::Plan(check),
+    check: Check::Plan(&[On::Outside], check),
     remedies: Some(|finding, sheet| state_all(finding, sheet, &LEADS_TO, Value::Word("yard or street"))),
 };
 

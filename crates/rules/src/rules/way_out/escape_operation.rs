@@ -4,7 +4,7 @@ use plan::element::WindowOperation;
 
 use super::candidate::Candidate;
 use super::choice::faulty;
-use crate::{Check, Finding, Group, Quantity, Rule, Severity, Sheet};
+use crate::{Check, Finding, Group, On, Quantity, Rule, Severity, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "escape-operation",
@@ -36,7 +36,7 @@ Remedies
 Choose a casement, slider or hung window, or confirm the maker's listing.
 ",
     cites: &["escape-operation"],
-    check: Check::Plan(check),
+    check: Check::Plan(&[On::Outside], check),
     remedies: None,
 };
 

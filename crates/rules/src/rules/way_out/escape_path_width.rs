@@ -4,7 +4,7 @@ use plan::detail::opening::PATH_WIDTH;
 
 use super::candidate::Candidate;
 use super::told::Told;
-use crate::{Check, Finding, Group, Quantity, Rule, Severity, Sheet};
+use crate::{Check, Finding, Group, On, Quantity, Rule, Severity, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "escape-path-width",
@@ -34,7 +34,7 @@ Remedies
 Clear the path; move the fence.
 ",
     cites: &["escape-path-width"],
-    check: Check::Plan(check),
+    check: Check::Plan(&[On::Outside], check),
     remedies: None,
 };
 

@@ -3,7 +3,7 @@
 use super::candidate::Candidate;
 use super::choice::faulty;
 use super::{escape_area, escape_height, escape_sill, escape_width};
-use crate::{Check, Finding, Group, Quantity, Rule, Severity, Sheet};
+use crate::{Check, Finding, Group, On, Quantity, Rule, Severity, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "escape-replacement",
@@ -35,7 +35,7 @@ Remedies
 Keep the maker's statement for the department, or choose a window that meets the size.
 ",
     cites: &["escape-replacement"],
-    check: Check::Plan(check),
+    check: Check::Plan(&[On::Outside], check),
     remedies: None,
 };
 

@@ -3,7 +3,7 @@
 use super::choice::{nearest, whose};
 use super::need::{Need, is_shelter, only_excused};
 use crate::rules::rooms::words::capital;
-use crate::{Check, Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
+use crate::{Check, Finding, Group, On, Phrase, Place, Quantity, Rule, Severity, Sheet};
 use plan::element::RoomUse;
 
 pub(crate) const RULE: Rule = Rule {
@@ -34,7 +34,7 @@ Remedies
 Show the department the shelter's design, or take the statement back.
 ",
     cites: &["escape-shelter"],
-    check: Check::Plan(check),
+    check: Check::Plan(&[On::Outside], check),
     remedies: None,
 };
 
@@ -65,7 +65,7 @@ fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
                 Quantity::Words("a shelter to ICC 500".to_owned()),
             )
             .assuming("the shelter meets its standard")
-            .at(Place::Area(room.shape.outer.clone())),
+            .at(Place::Floor(room.index)),
         );
     }
 }

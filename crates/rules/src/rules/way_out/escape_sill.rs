@@ -4,7 +4,7 @@ use measure::Len;
 
 use super::candidate::Candidate;
 use super::choice::faulty;
-use crate::{Check, Finding, Group, Quantity, Rule, Severity, Sheet};
+use crate::{Check, Finding, Group, On, Quantity, Rule, Severity, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "escape-sill",
@@ -35,7 +35,7 @@ Remedies
 A window with its bottom nearer to the floor.
 ",
     cites: &["escape-sill", "escape-sill-platform"],
-    check: Check::Plan(check),
+    check: Check::Plan(&[On::Outside], check),
     remedies: None,
 };
 

@@ -2,7 +2,7 @@
 
 use super::candidate::Candidate;
 use super::choice::{estimate, faulty};
-use crate::{Check, Finding, Group, Quantity, Rule, Severity, Sheet};
+use crate::{Check, Finding, Group, On, Quantity, Rule, Severity, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "escape-size-estimated",
@@ -34,7 +34,7 @@ Remedies
 Enter the maker's clear width and height.
 ",
     cites: &["escape-size-listed"],
-    check: Check::Plan(check),
+    check: Check::Plan(&[On::Outside], check),
     remedies: None,
 };
 

@@ -3,7 +3,7 @@
 use super::choice::{nearest, whose};
 use super::need::{SprinklerPath, bedrooms, sprinkler_exception};
 use crate::rules::rooms::words::capital;
-use crate::{Check, Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
+use crate::{Check, Finding, Group, On, Phrase, Place, Quantity, Rule, Severity, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "escape-sprinkler-exception",
@@ -36,7 +36,7 @@ Remedies
 None.
 ",
     cites: &["basement-sprinkler"],
-    check: Check::Plan(check),
+    check: Check::Plan(&[On::Outside], check),
     remedies: None,
 };
 
@@ -68,7 +68,7 @@ fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
                 Quantity::Words("a system to P2904 or NFPA 13D".to_owned()),
             )
             .assuming("the sprinkler system is of the kind that the code names")
-            .at(Place::Area(room.shape.outer.clone())),
+            .at(Place::Floor(room.index)),
         );
     }
 }

@@ -4,7 +4,7 @@ use plan::detail::opening::UNDER_DECK;
 
 use super::candidate::Candidate;
 use super::told::Told;
-use crate::{Check, Finding, Group, Quantity, Rule, Severity, Sheet};
+use crate::{Check, Finding, Group, On, Quantity, Rule, Severity, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "escape-under-deck",
@@ -34,7 +34,7 @@ Remedies
 Take a part of the deck away, or choose another window.
 ",
     cites: &["escape-under-deck"],
-    check: Check::Plan(check),
+    check: Check::Plan(&[On::Outside], check),
     remedies: None,
 };
 

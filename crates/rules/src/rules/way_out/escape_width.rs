@@ -2,7 +2,7 @@
 
 use super::candidate::Candidate;
 use super::choice::faulty;
-use crate::{Check, Finding, Group, Place, Quantity, Rule, Severity, Sheet};
+use crate::{Check, Finding, Group, On, Place, Quantity, Rule, Severity, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "escape-width",
@@ -33,7 +33,7 @@ Remedies
 A wider window, or one of another kind: a slider leaves less than half its width clear.
 ",
     cites: &["escape-width", "escape-kept-width", "escape-either-way"],
-    check: Check::Plan(check),
+    check: Check::Plan(&[On::Outside], check),
     remedies: None,
 };
 
@@ -56,7 +56,7 @@ fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
             choice
                 .size_finding(sheet, RULE.slug, severity, limit.citation, "is too narrow", WHY)
                 .figures(Quantity::Len(opening.clear_width), Quantity::Len(limit.value))
-                .at(Place::Span(opening.line.a, opening.line.b)),
+                .at(Place::Along(opening.id)),
         );
     }
 }

@@ -33,7 +33,7 @@ Remedies
 Move the ladder to the side that the sash leaves free.
 ",
     cites: &["ladder-obstructed"],
-    check: Check::Kinds(LADDER_FREE.kinds(), check),
+    check: Check::Plan(&[], check),
     remedies: Some(|finding, sheet| state_all(finding, sheet, &LADDER_FREE, Value::Yes)),
 };
 

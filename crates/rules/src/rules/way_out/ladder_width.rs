@@ -32,7 +32,7 @@ Remedies
 A wider ladder.
 ",
     cites: &["ladder-width"],
-    check: Check::Kinds(LADDER_WIDTH.kinds(), check),
+    check: Check::Plan(&[], check),
     remedies: None,
 };
 

@@ -133,7 +133,7 @@ pub(super) fn no_basement(sheet: &Sheet<'_>) -> bool {
 }
 
 /// A basement of storm shelters and of rooms for mechanical equipment only, and those small.
-pub(super) fn only_excused(sheet: &Sheet<'_>) -> bool {
+pub(crate) fn only_excused(sheet: &Sheet<'_>) -> bool {
     let mut others = sheet.facts.rooms.iter().filter(|r| !is_shelter(sheet, r));
     let total: Area = others.clone().map(|r| r.area).sum();
     others.all(|r| r.room_use == RoomUse::Mechanical)

@@ -4,7 +4,7 @@ use measure::Len;
 
 use super::candidate::Candidate;
 use super::choice::faulty;
-use crate::{Check, Finding, Group, Quantity, Rule, Severity, Sheet};
+use crate::{Check, Finding, Group, On, Quantity, Rule, Severity, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "well-depth-near-limit",
@@ -33,7 +33,7 @@ Remedies
 Measure again, or put a ladder in.
 ",
     cites: &["well-depth-margin", "well-ladder-depth"],
-    check: Check::Plan(check),
+    check: Check::Plan(&[On::Outside], check),
     remedies: None,
 };
 

@@ -33,7 +33,7 @@ Remedies
 Connect the well to the foundation drain, or have the soil classed.
 ",
     cites: &["well-drain"],
-    check: Check::Kinds(WELL_DRAIN.kinds(), check),
+    check: Check::Plan(&[], check),
     remedies: Some(|finding, sheet| state_all(finding, sheet, &WELL_DRAIN, Value::Yes)),
 };
 

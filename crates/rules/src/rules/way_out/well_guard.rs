@@ -34,7 +34,7 @@ Remedies
 A guard or a cover; ask the department which it accepts.
 ",
     cites: &["well-guard"],
-    check: Check::Kinds(WELL_GUARD.kinds(), check),
+    check: Check::Plan(&[], check),
     remedies: Some(|finding, sheet| state_all(finding, sheet, &WELL_GUARD, Value::Word("nobody walks there"))),
 };
 

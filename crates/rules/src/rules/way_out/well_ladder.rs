@@ -3,7 +3,7 @@
 use super::candidate::Candidate;
 use super::choice::faulty;
 use super::fix::change_well;
-use crate::{Check, Finding, Group, Phrase, Quantity, Remedy, Rule, Severity, Sheet};
+use crate::{Check, Finding, Group, On, Phrase, Quantity, Remedy, Rule, Severity, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "well-ladder",
@@ -34,7 +34,7 @@ Remedies
 Put a ladder in; shown before it is made. It may take up to 6 in of the well's required size.
 ",
     cites: &["well-ladder-depth"],
-    check: Check::Plan(check),
+    check: Check::Plan(&[On::Outside], check),
     remedies: Some(remedies),
 };
 

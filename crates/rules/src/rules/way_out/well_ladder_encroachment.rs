@@ -5,7 +5,7 @@ use plan::element::Well;
 
 use super::candidate::Candidate;
 use super::choice::faulty;
-use crate::{Check, Finding, Group, Quantity, Rule, Severity, Sheet};
+use crate::{Check, Finding, Group, On, Quantity, Rule, Severity, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "well-ladder-encroachment",
@@ -35,7 +35,7 @@ Remedies
 A ladder nearer to the wall, or a well that reaches farther out.
 ",
     cites: &["well-ladder-encroachment", "well-projection"],
-    check: Check::Plan(check),
+    check: Check::Plan(&[On::Outside], check),
     remedies: None,
 };
 

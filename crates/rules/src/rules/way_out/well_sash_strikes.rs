@@ -5,7 +5,7 @@ use plan::element::{Window, WindowOperation};
 
 use super::candidate::Candidate;
 use super::choice::faulty;
-use crate::{Check, Finding, Group, Phrase, Quantity, Rule, Severity, Sheet};
+use crate::{Check, Finding, Group, On, Phrase, Quantity, Rule, Severity, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "well-sash-strikes",
@@ -37,7 +37,7 @@ Remedies
 A well that reaches farther out, or a slider or hung window.
 ",
     cites: &["well-sash"],
-    check: Check::Plan(check),
+    check: Check::Plan(&[On::Outside], check),
     remedies: None,
 };
 

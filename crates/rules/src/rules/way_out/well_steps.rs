@@ -35,7 +35,7 @@ Remedies
 Build the steps anew, or fit a ladder.
 ",
     cites: &["well-steps", "well-steps-width", "well-steps-tread", "well-steps-riser"],
-    check: Check::Plan(check),
+    check: Check::Plan(&[], check),
     remedies: None,
 };
 

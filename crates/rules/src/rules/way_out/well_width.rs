@@ -3,7 +3,7 @@
 use super::candidate::Candidate;
 use super::choice::faulty;
 use super::fix::change_well;
-use crate::{Check, Finding, Group, Phrase, Quantity, Remedy, Rule, Severity, Sheet};
+use crate::{Check, Finding, Group, On, Phrase, Quantity, Remedy, Rule, Severity, Sheet};
 
 pub(crate) const RULE: Rule = Rule {
     slug: "well-width",
@@ -32,7 +32,7 @@ Remedies
 Make the well 36 in wide; shown before it is made.
 ",
     cites: &["well-width"],
-    check: Check::Plan(check),
+    check: Check::Plan(&[On::Outside], check),
     remedies: Some(remedies),
 };
 

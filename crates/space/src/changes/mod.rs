@@ -1,25 +1,49 @@
 //! What is not as it was in a plan of which only places have changed, as from one step of a drag to the next.
 
+mod homes;
+mod near;
+mod outlines;
+
 use std::collections::BTreeSet;
 
 use geometry::Bounds;
 use measure::Len;
-use plan::element::BodyKind;
+use plan::element::{BodyKind, ServiceKind};
 use plan::{Body, Element, ElementId};
 
-use crate::{Facts, RoomIndex, WallFacts};
+use crate::{Facts, OpeningFacts, RoomIndex, WallFacts};
+
+pub use near::Near;
 
 /// How far from a room something may stand that is counted to it: devices hang on its walls.
 const BESIDE: Len = Len::inches(24);
+
+/// What a judgement of the plan as a whole may rest on, beside what is drawn and stated at all: the kinds of the
+/// elements, their details, the uses of the rooms, and which openings join them.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum On {
+    /// Where elements of a kind stand, how large they are, and in which room each is.
+    Kind(BodyKind),
+    /// The same of service points of a kind.
+    Service(ServiceKind),
+    /// Openings that lead outdoors.
+    Outside,
+    /// The floors of the rooms.
+    Floors,
+}
 
 /// What has changed between two plans that hold the same things: each element is what it was and only stands elsewhere
 /// or has other sizes, each room is used as it was, each opening joins the rooms that it joined.
 #[derive(Clone, Debug, Default)]
 pub struct Changes {
     /// Elements that were edited.
-    pub elements: BTreeSet<ElementId>,
-    /// What those are, and the walls and openings that changed with them.
-    kinds: BTreeSet<BodyKind>,
+    elements: BTreeSet<ElementId>,
+    /// A bit for each kind of element that [`On::Kind`] holds of.
+    kinds: u32,
+    /// A bit for each kind of service point that [`On::Service`] holds of.
+    services: u64,
+    outside: bool,
+    floors: bool,
     /// Where something is or was that is not as it was.
     boxes: Vec<Bounds>,
     /// Rooms that are not as they were, or have an opening, a wall or a thing that is not as it was.
@@ -52,18 +76,13 @@ impl Changes {
             changes.element(before, a);
             changes.element(after, b);
         }
+        // Where a wall stood or stands that did not before.
+        let mut swept = Vec::new();
         for i in before.walls.differing(&after.walls) {
-            changes.wall(after, &before.walls[i], &after.walls[i])?;
+            swept.push(changes.wall(after, &before.walls[i], &after.walls[i])?);
         }
         for i in before.openings.differing(&after.openings) {
-            let (a, b) = (&before.openings[i], &after.openings[i]);
-            let joins = |o: &crate::OpeningFacts| (o.id, o.left, o.right, o.outside);
-            if joins(a) != joins(b) {
-                return None;
-            }
-            changes.boxes.extend([a.bounds(), b.bounds()]);
-            changes.touched.extend(b.rooms());
-            changes.kinds.extend(new.get(b.id).map(|e| e.body.kind()));
+            changes.opening(after, &before.openings[i], &after.openings[i])?;
         }
         for i in before.rooms.differing(&after.rooms) {
             let (a, b) = (&before.rooms[i], &after.rooms[i]);
@@ -71,18 +90,22 @@ impl Changes {
                 && a.more_tags == b.more_tags
                 && a.name == b.name
                 && a.room_use == b.room_use
-                && a.openings == b.openings;
+                && a.openings == b.openings
+                // A room without a tag is known by its place alone.
+                && (a.tag.is_some() || a.shape.contains(b.label_at) || b.shape.contains(a.label_at));
             if !same {
                 return None;
             }
             changes.touched.insert(b.index);
+            changes.floors |= a.shape != b.shape;
         }
+        changes.rehoused(before, after, &swept);
         Some(changes)
     }
 
     fn element(&mut self, facts: &Facts, element: &Element) {
         self.elements.insert(element.id);
-        self.kinds.insert(element.body.kind());
+        self.touch_kind(element);
         let id = element.id;
         let mut bounds = Bounds::of(element.body.points());
         for solid in facts.solids_of(id) {
@@ -98,51 +121,76 @@ impl Changes {
         );
         if !built {
             self.touched.extend(facts.rooms_near(bounds.grow(BESIDE)).map(|r| r.index));
+            self.boxes.push(bounds);
         }
-        self.boxes.push(bounds);
     }
 
-    fn wall(&mut self, facts: &Facts, a: &WallFacts, b: &WallFacts) -> Option<()> {
+    fn touch_kind(&mut self, element: &Element) {
+        self.kinds |= 1 << element.body.kind() as u32;
+        if let Body::Service(service) = &element.body {
+            self.services |= 1 << service.kind as u64;
+        }
+    }
+
+    /// The box of where it stands or stood otherwise; `None` where it is another wall.
+    fn wall(&mut self, facts: &Facts, a: &WallFacts, b: &WallFacts) -> Option<Bounds> {
         let what = |w: &WallFacts| (w.id, w.kind, w.host);
         if what(a) != what(b) {
             return None;
         }
-        let bounds = Bounds::of(a.outline.iter().chain(&b.outline));
-        self.boxes.push(bounds);
+        let moved = if (a.thickness, a.top) == (b.thickness, b.top) {
+            outlines::difference(&a.outline, &b.outline)
+        } else {
+            Bounds::of(a.outline.iter().chain(&b.outline))
+        };
+        self.boxes.push(moved);
         // Where only its ends were joined otherwise, the rooms at its faces tell by themselves.
         let faces = |w: &WallFacts| (w.line, w.left, w.right, w.thickness, w.top);
         if faces(a) != faces(b) {
-            self.kinds.extend(facts.plan.get(b.id).map(|e| e.body.kind()));
-            self.touched.extend(facts.rooms_near(bounds).map(|r| r.index));
+            if let Some(element) = facts.plan.get(b.id) {
+                self.touch_kind(element);
+            }
+            self.touched.extend(facts.rooms_near(moved).map(|r| r.index));
         }
+        Some(moved)
+    }
+
+    fn opening(&mut self, facts: &Facts, a: &OpeningFacts, b: &OpeningFacts) -> Option<()> {
+        let joins = |o: &OpeningFacts| (o.id, o.left, o.right, o.outside);
+        if joins(a) != joins(b) {
+            return None;
+        }
+        self.boxes.extend([a.bounds(), b.bounds()]);
+        self.touched.extend(b.rooms());
+        self.touch_kind(facts.plan.get(b.id)?);
+        self.outside |= b.outside;
         Some(())
     }
 
-    /// Whether anything of some kinds has changed.
-    pub fn touch(&self, kinds: &[BodyKind]) -> bool {
-        kinds.iter().any(|kind| self.kinds.contains(kind))
+    /// Whether anything has changed that a judgement rests on.
+    pub fn touch(&self, on: &[On]) -> bool {
+        on.iter().any(|on| match on {
+            On::Kind(kind) => self.kinds & 1 << *kind as u32 != 0,
+            On::Service(kind) => self.services & 1 << *kind as u64 != 0,
+            On::Outside => self.outside,
+            On::Floors => self.floors,
+        })
     }
 
-    /// The rooms of which a finding may have changed: those that are touched, and those on the other side of their
-    /// openings.
-    pub fn rooms(&self, facts: &Facts) -> BTreeSet<RoomIndex> {
+    /// The rooms that are not as they were, or have an opening, a wall or a thing that is not as it was.
+    pub fn rooms(&self) -> &BTreeSet<RoomIndex> {
+        &self.touched
+    }
+
+    /// Those rooms and the rooms on the other side of their openings.
+    pub fn rooms_and_next(&self, facts: &Facts) -> BTreeSet<RoomIndex> {
         let next = |room: &RoomIndex| facts.openings_of(*room).flat_map(|o| o.rooms());
         self.touched.iter().flat_map(next).chain(self.touched.iter().copied()).collect()
     }
 
-    /// The openings that stand no farther than `reach` from something that has changed, by their place in the list.
-    pub fn openings(&self, facts: &Facts, reach: Len) -> BTreeSet<usize> {
-        let near = |b: &Bounds| facts.opening_places_near(b.grow(reach));
-        self.boxes.iter().flat_map(near).collect()
-    }
-
-    /// The solid things that have changed, stand no farther than `reach` from something that has, or stand in a touched
-    /// room.
-    pub fn things(&self, facts: &Facts, reach: Len) -> BTreeSet<ElementId> {
-        let near = self.boxes.iter().map(|b| b.grow(reach));
-        let rooms = self.touched.iter().map(|r| facts.room(*r).shape.bounds());
-        let things = near.chain(rooms).flat_map(|b| facts.solids_near(b)).map(|s| s.element);
-        things.chain(self.elements.iter().copied()).collect()
+    /// What stands no farther than `reach` from something that has changed.
+    pub fn near(&self, facts: &Facts, reach: Len) -> Near {
+        Near::new(facts, &self.boxes, reach)
     }
 }
 

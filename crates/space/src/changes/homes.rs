@@ -1,0 +1,45 @@
+//! Things that are in another room because a wall has passed them.
+
+use geometry::{Bounds, Pt};
+use measure::Len;
+use plan::{Body, Element};
+
+use super::Changes;
+use crate::Facts;
+
+/// More than how far before a thing its room is looked for.
+const BEFORE: Len = Len::inches(5);
+
+impl Changes {
+    /// Counts things to what has changed that are in another room now than before, though they stand where they stood.
+    pub(super) fn rehoused(&mut self, before: &Facts, after: &Facts, swept: &[Bounds]) {
+        for within in swept {
+            for place in after.grids.things.query(within.grow(BEFORE)) {
+                let element = after.element_at(place as u32);
+                let moved = told_by(element).into_iter().filter(|p| within.contains(*p));
+                let mut moved = moved.filter(|p| before.room_at(*p) != after.room_at(*p));
+                if moved.next().is_some() {
+                    self.touch_kind(element);
+                }
+            }
+        }
+    }
+}
+
+/// The points by which it is told in which room a thing is.
+fn told_by(element: &Element) -> Vec<Pt> {
+    match &element.body {
+        Body::Service(s) => {
+            let placed = s.placed();
+            let before = |by| placed.front() + placed.facing.step(by);
+            let steps = [Len::ZERO, Len::UNIT, Len::inches(1), Len::inches(4)];
+            [placed.centre()].into_iter().chain(steps.map(before)).collect()
+        }
+        Body::Furnishing(f) => vec![f.placed().centre()],
+        Body::Stair(s) => {
+            let before = s.foot + s.up.back().step(Len::inches(1));
+            vec![s.foot, before, s.placed().centre()]
+        }
+        _ => Vec::new(),
+    }
+}
