@@ -5,7 +5,7 @@ use std::sync::{Arc, Mutex, OnceLock};
 use std::time::Duration;
 
 use plan::Plan;
-use rules::{Book, Finding, KeepClear, Kept};
+use rules::{Book, Findings, KeepClear, Kept};
 use space::Facts;
 use space::ways::{Keeper, Ways};
 
@@ -13,7 +13,7 @@ use space::ways::{Keeper, Ways};
 #[derive(Clone, Debug)]
 pub struct Checked {
     pub facts: Arc<Facts>,
-    pub findings: Arc<Vec<Arc<Finding>>>,
+    pub findings: Arc<Findings>,
     pub keep_clears: Arc<Vec<KeepClear>>,
     ways: Arc<OnceLock<Ways>>,
     keeper: Arc<Mutex<Keeper>>,
@@ -32,7 +32,7 @@ impl Checked {
     /// The facts of a plan with what was found in it.
     pub fn new(facts: Arc<Facts>, book: &Book) -> Checked {
         let found = rules::check_with_keep_clears(&facts, book);
-        Checked::of(facts, found)
+        Checked::of(facts, (found.0.into(), found.1))
     }
 
     /// The same, with what is kept from step to step.
@@ -44,15 +44,16 @@ impl Checked {
         let facts_anew = Arc::new(space::derive(&facts.plan));
         let book = Book::of(&facts.plan.site);
         let anew = rules::check_with_keep_clears(&facts_anew, &book);
-        if anew != found || *facts_anew != *facts {
+        let same = anew.0[..] == found.0[..] && anew.1 == found.1;
+        if !same || *facts_anew != *facts {
             log::error!(
                 "self-check: what was kept of facts and findings differs from that worked out anew"
             );
         }
-        Checked::of(facts_anew, anew)
+        Checked::of(facts_anew, (anew.0.into(), anew.1))
     }
 
-    fn of(facts: Arc<Facts>, found: (Vec<Arc<Finding>>, Vec<KeepClear>)) -> Checked {
+    fn of(facts: Arc<Facts>, found: (Findings, Vec<KeepClear>)) -> Checked {
         let (findings, keep_clears) = (Arc::new(found.0), Arc::new(found.1));
         let (ways, keeper) = (Arc::default(), Arc::default());
         Checked { facts, findings, keep_clears, ways, keeper }

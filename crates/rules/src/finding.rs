@@ -173,6 +173,8 @@ fn middle(facts: &Facts, id: ElementId) -> Option<Pt> {
 }
 
 impl Severity {
+    pub const ALL: [Severity; 3] = [Severity::Correction, Severity::Verify, Severity::Advice];
+
     pub fn word(self) -> &'static str {
         match self {
             Severity::Correction => "correction",

@@ -8,6 +8,7 @@ mod book;
 mod check;
 mod explain;
 mod finding;
+mod findings;
 mod front;
 mod heights;
 mod keep_clear;
@@ -28,6 +29,7 @@ pub use book::{
 pub use check::{check, check_with_keep_clears};
 pub use explain::{explain, explain_markdown};
 pub use finding::{Citation, Confidence, Finding, Place, Quantity, Remedy, Safety, Severity};
+pub use findings::Findings;
 pub use heights::{NamedHeight, named_heights};
 pub use keep_clear::{KeepClear, keep_clears};
 pub use kept::Kept;

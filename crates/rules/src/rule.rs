@@ -78,8 +78,8 @@ pub(crate) type CheckPlan = fn(&Sheet<'_>, &mut Vec<Finding>);
 pub(crate) type CheckRoom = fn(&Sheet<'_>, &Room, &mut Vec<Finding>);
 pub(crate) type CheckService = fn(&Sheet<'_>, &Element, &ServicePoint, &mut Vec<Finding>);
 
-/// How far from a thing something may stand that counts for it, beside its own greatest side and a foot. Where there
-/// are several, the greatest counts.
+/// How far from a thing something may stand that counts for it, beside its own greatest side. Where there are
+/// several, the greatest counts; around a thing a foot always does.
 #[derive(Clone, Copy, Debug)]
 pub enum Reach {
     /// A length of the code book.
@@ -89,9 +89,11 @@ pub enum Reach {
     Len(Len),
 }
 
-/// What always counts: a wall that closes a thing into a cavity, and what may lie a little farther off than it is
-/// measured because corners are rounded.
-const ALWAYS: Len = Len::inches(13);
+/// What always counts of a thing: a wall that closes it into a cavity.
+const CAVITY: Len = Len::inches(12);
+
+/// What is judged may lie a little farther off than it is measured: corners are rounded.
+const MARGIN: Len = Len::inches(1);
 
 impl Reach {
     /// The greatest of some, by a book.
@@ -101,7 +103,7 @@ impl Reach {
             Reach::Sum(slugs) => slugs.iter().map(|slug| book.length(slug)).sum(),
             Reach::Len(len) => *len,
         };
-        reaches.iter().map(len).fold(Len::ZERO, Len::max) + ALWAYS
+        reaches.iter().map(len).fold(Len::ZERO, Len::max) + MARGIN
     }
 }
 
@@ -109,9 +111,10 @@ impl Check {
     /// How far it looks from a thing or an opening.
     pub(crate) fn reach(&self, book: &Book) -> Len {
         match self {
-            Check::Openings(reach, _)
-            | Check::Things(_, reach, _)
-            | Check::Services(_, reach, _) => Reach::greatest(reach, book),
+            Check::Openings(reach, _) => Reach::greatest(reach, book),
+            Check::Things(_, reach, _) | Check::Services(_, reach, _) => {
+                Reach::greatest(reach, book).max(CAVITY + MARGIN)
+            }
             Check::Plan(..) | Check::Room(_) | Check::Rooms(_) => Len::ZERO,
         }
     }

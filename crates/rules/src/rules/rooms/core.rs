@@ -1,6 +1,6 @@
 //! How wide a room is: the part of its floor that a square of a given side can reach.
 
-use geometry::{Placed, Pt, Seg, Shape, edges, orient};
+use geometry::{Bounds, Placed, Pt, Seg, Shape, edges, orient};
 use measure::{Area, Len};
 use space::{Facts, Room, RoomIndex};
 
@@ -18,7 +18,8 @@ pub(super) fn core(facts: &Facts, index: RoomIndex, side: Len) -> Vec<Shape> {
 }
 
 /// Whether a room has a part of some area that is at least `side` wide both ways. A box of that area is tried
-/// first, in the middle of the room, lengthwise and crosswise: most rooms hold it.
+/// first, in the middle of the room, lengthwise and crosswise, and then what a straight cut leaves of the box around the
+/// room: most rooms hold one of these.
 pub(super) fn holds(facts: &Facts, index: RoomIndex, side: Len, area: Area) -> bool {
     let room = facts.room(index);
     if is_rectangle(room) || side <= Len::ZERO {
@@ -29,6 +30,7 @@ pub(super) fn holds(facts: &Facts, index: RoomIndex, side: Len, area: Area) -> b
     let length = i32::try_from(length).map_or(Len::COORD_LIMIT, Len::from_units).max(side);
     holds_box(room, side, length)
         || holds_box(room, length, side)
+        || holds_strip(room, side, area)
         || core_area(facts, index, side) >= area.max(Area::from_square_units(1))
 }
 
@@ -38,6 +40,33 @@ fn holds_box(room: &Room, width: Len, depth: Len) -> bool {
     let corners = Placed { back, facing: room.along, width, depth }.corners();
     room.shape.contains(room.label_at)
         && !room.shape.perimeter_edges().any(|edge| pierces(edge, &corners))
+}
+
+/// Whether a room with an upright longest wall holds a whole strip of the box around it, from one of its sides to one of
+/// the room's corners, of some area and `side` wide both ways.
+fn holds_strip(room: &Room, side: Len, area: Area) -> bool {
+    let along = room.along.vec();
+    if along.x != 0 && along.y != 0 {
+        return false;
+    }
+    let all = room.shape.bounds();
+    let fits = |min: Pt, max: Pt| {
+        let strip = Bounds { min, max };
+        let large = strip.width().min(strip.height()) >= side
+            && Area::of_rect(strip.width(), strip.height()) >= area;
+        large && {
+            let corners = strip.ring();
+            let middle = min.midway(max);
+            room.shape.contains(middle)
+                && !room.shape.perimeter_edges().any(|edge| pierces(edge, &corners))
+        }
+    };
+    room.shape.rings().flatten().any(|corner| {
+        fits(all.min, Pt::new(corner.x, all.max.y))
+            || fits(Pt::new(corner.x, all.min.y), all.max)
+            || fits(all.min, Pt::new(all.max.x, corner.y))
+            || fits(Pt::new(all.min.x, corner.y), all.max)
+    })
 }
 
 /// Whether a segment runs through the inside of a convex counter-clockwise ring.
