@@ -134,10 +134,10 @@ pub(super) fn no_basement(sheet: &Sheet<'_>) -> bool {
 
 /// A basement of storm shelters and of rooms for mechanical equipment only, and those small.
 pub(crate) fn only_excused(sheet: &Sheet<'_>) -> bool {
-    let mut others = sheet.facts.rooms.iter().filter(|r| !is_shelter(sheet, r));
-    let total: Area = others.clone().map(|r| r.area).sum();
-    others.all(|r| r.room_use == RoomUse::Mechanical)
-        && total <= sheet.book.area("basement-mechanical-only-area").value
+    let others = || sheet.facts.rooms.iter().filter(|r| !is_shelter(sheet, r));
+    let mechanical = |r: &Room| r.room_use == RoomUse::Mechanical;
+    others().all(mechanical)
+        && others().map(|r| r.area).sum::<Area>() <= sheet.book.area("basement-mechanical-only-area").value
 }
 
 /// How a sprinklered basement meets the condition of the exception for its sleeping rooms.
