@@ -191,6 +191,20 @@ impl Session {
         fields
     }
 
+    /// The live dimension that a typed figure is for.
+    fn in_focus(&mut self) -> Option<DimensionId> {
+        let own = self.active.tool().fields();
+        let first = own.first().copied();
+        match self.focus {
+            None if first.is_some() => first,
+            Some(id) if own.contains(&id) => Some(id),
+            focus => {
+                let fields = self.fields();
+                focus.filter(|id| fields.contains(id)).or(fields.first().copied())
+            }
+        }
+    }
+
     /// Moves what is typed to the next live dimension, or to the one before.
     fn tab(&mut self, back: bool) {
         let fields = self.fields();
@@ -267,9 +281,7 @@ impl Session {
         let prompt = if tool.takes_point() && (is_point(&text) || tool.fields().is_empty()) {
             "x, y"
         } else {
-            let fields = self.fields();
-            let focus = self.focus.filter(|id| fields.contains(id)).or(fields.first().copied());
-            match focus {
+            match self.in_focus() {
                 Some(id) => id.word(),
                 None => return,
             }

@@ -23,6 +23,8 @@ use crate::{Book, Findings, KeepClear, RULES, Severity, Sheet, rules};
 /// Remembers what was found in one plan for the next. What it gives is what [`crate::check_with_keep_clears`] gives.
 #[derive(Debug, Default)]
 pub struct Kept {
+    /// The book that every plan is held to, or nothing where each is held to the book of its site.
+    book: Option<Book>,
     state: Option<State>,
 }
 
@@ -41,8 +43,7 @@ struct State {
 }
 
 impl State {
-    fn new(facts: &Arc<Facts>) -> State {
-        let book = Book::of(&facts.plan.site);
+    fn new(facts: &Arc<Facts>, book: Book) -> State {
         let reach: Vec<Len> = RULES.iter().map(|rule| rule.check.reach(&book)).collect();
         State {
             facts: Arc::clone(facts),
@@ -57,14 +58,22 @@ impl State {
 }
 
 impl Kept {
-    /// The findings and the keep-clear boxes of a plan, held to the book of its site.
+    /// Holds every plan to one book, whatever its site says.
+    pub fn held_to(book: Book) -> Kept {
+        Kept { book: Some(book), state: None }
+    }
+
+    /// The findings and the keep-clear boxes of a plan, held to the book of its site if no other was given.
     pub fn check(&mut self, facts: &Arc<Facts>) -> (Findings, Vec<KeepClear>) {
         let before = self.state.take();
         let changes = before.as_ref().and_then(|s| Changes::between(&s.facts, facts));
         let mut state = match (before, &changes) {
             // The site is the same, and so is the book.
             (Some(state), Some(_)) => State { facts: Arc::clone(facts), ..state },
-            _ => State::new(facts),
+            _ => {
+                let of_site = || Book::of(&facts.plan.site);
+                State::new(facts, self.book.clone().unwrap_or_else(of_site))
+            }
         };
         let mut sheet = Sheet::new(facts, &state.book);
         let excused = need::only_excused(&sheet);

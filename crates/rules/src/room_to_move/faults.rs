@@ -8,7 +8,7 @@ use space::Facts;
 use space::ways::{Keeper, Target, WALKER, WayIn, Ways};
 
 use crate::rules::rooms::words::{called, room_called};
-use crate::{Book, Severity, Sheet, check};
+use crate::{Book, Finding, Kept, Severity, Sheet};
 
 /// A way narrower than this is a fault here (common practice, no source: what a person takes with elbows drawn in).
 pub const NARROWEST_WAY: Len = WALKER;
@@ -52,12 +52,39 @@ impl Ord for Fault {
     }
 }
 
-/// Everything that is wrong with a plan, in order. Advice is not counted.
-pub(super) fn faults(plan: Plan, book: &Book, keeper: &mut Keeper) -> Vec<Fault> {
-    let facts = space::derive(&Arc::new(plan));
-    let found = check(&facts, book);
+/// Looks at one plan after another that differ little, and keeps from look to look what stays the same.
+#[derive(Debug)]
+pub(super) struct Look {
+    book: Book,
+    facts: Option<Arc<Facts>>,
+    kept: Kept,
+    keeper: Keeper,
+}
+
+impl Look {
+    pub fn new(book: &Book) -> Look {
+        let kept = Kept::held_to(book.clone());
+        Look { book: book.clone(), facts: None, kept, keeper: Keeper::default() }
+    }
+
+    /// Everything that is wrong with a plan, in order. Advice is not counted.
+    pub fn faults(&mut self, plan: Plan) -> Vec<Fault> {
+        let plan = Arc::new(plan);
+        let facts = Arc::new(match &self.facts {
+            Some(before) => space::derive_from(before, &plan),
+            None => space::derive(&plan),
+        });
+        let (found, _) = self.kept.check(&facts);
+        let ways = self.keeper.ways(&facts);
+        let all = faults(&facts, &self.book, &found, &ways);
+        self.facts = Some(facts);
+        all
+    }
+}
+
+fn faults(facts: &Facts, book: &Book, found: &[Arc<Finding>], ways: &Ways) -> Vec<Fault> {
     let mut all: Vec<Fault> = found
-        .into_iter()
+        .iter()
         .filter(|f| f.severity != Severity::Advice && f.set_aside.is_none())
         .map(|f| Fault {
             rule: f.rule,
@@ -66,7 +93,7 @@ pub(super) fn faults(plan: Plan, book: &Book, keeper: &mut Keeper) -> Vec<Fault>
             elements: f.elements.clone(),
         })
         .collect();
-    all.extend(narrow_ways(&keeper.ways(&facts), &facts, book));
+    all.extend(narrow_ways(ways, facts, book));
     all.sort();
     all.dedup();
     all

@@ -1,7 +1,8 @@
 //! Room to move: how far an element may go along a line before something breaks, and where each rule holds.
 //!
 //! Every offset that is looked at is judged whole: the edit of the drag is made on a copy of the plan, facts are derived
-//! and all rules are run, so that no rule has a second meaning here and new rules are there by themselves. Offsets are
+//! and all rules are held to it, so that no rule has a second meaning here and new rules are there by themselves; what
+//! stays the same from look to look is kept (`derive_from`, [`crate::Kept`]). Offsets are
 //! looked at every [`STEP`] outwards from where the element stands; where two neighbours differ, bisection finds the two
 //! neighbouring units between which each fault comes or goes. Ends are exact for that reason. A fault that comes and
 //! goes again within one step between two looks is not seen.
@@ -19,7 +20,7 @@ pub use faults::{Fault, NARROWEST_WAY, WAY_RULE};
 pub use scan::Scan;
 
 /// The distance between two looks.
-pub const STEP: Len = Len::sixty_fourths(32);
+pub const STEP: Len = Len::sixty_fourths(8);
 
 /// How far a scan goes to each side at most.
 pub const FARTHEST: Len = Len::feet_inches(10, 0);

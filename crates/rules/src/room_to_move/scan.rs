@@ -5,9 +5,8 @@ use std::rc::Rc;
 
 use measure::Len;
 use plan::Plan;
-use space::ways::Keeper;
 
-use super::faults::{Fault, faults};
+use super::faults::{Fault, Look};
 use super::{Course, Holds, RoomToMove, STEP};
 use crate::Book;
 
@@ -25,9 +24,9 @@ struct Side {
 #[derive(Debug)]
 pub struct Scan<'a> {
     plan: &'a Plan,
-    book: &'a Book,
     course: Course,
-    keeper: Keeper,
+    /// One for each side, so that little changes from look to look.
+    looks: [Look; 2],
     faults: Vec<Fault>,
     /// What was found at each offset that was looked at.
     found: BTreeMap<Len, Found>,
@@ -37,14 +36,13 @@ pub struct Scan<'a> {
 
 impl<'a> Scan<'a> {
     /// Begins with a look at where the element stands.
-    pub fn new(plan: &'a Plan, book: &'a Book, course: Course) -> Scan<'a> {
+    pub fn new(plan: &'a Plan, book: &Book, course: Course) -> Scan<'a> {
         let (least, most) = course.reach(plan);
         let side = |end| Side { at: Len::ZERO, end };
         let mut scan = Scan {
             plan,
-            book,
             course,
-            keeper: Keeper::default(),
+            looks: [Look::new(book), Look::new(book)],
             faults: Vec::new(),
             found: BTreeMap::new(),
             sides: [side(least), side(most)],
@@ -130,7 +128,7 @@ impl<'a> Scan<'a> {
         }
         let edit = self.course.edit(self.plan, by).ok()?;
         let moved = self.plan.with(&edit).ok()?;
-        let found = faults(moved, self.book, &mut self.keeper);
+        let found = self.looks[usize::from(by > Len::ZERO)].faults(moved);
         let found = found.into_iter().map(|fault| self.number(fault)).collect();
         let found: Found = Rc::new(found);
         self.found.insert(by, Rc::clone(&found));

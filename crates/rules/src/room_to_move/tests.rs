@@ -2,7 +2,7 @@ use geometry::Facing;
 use plan::element::ServiceKind;
 use plan::{Edit, ElementId};
 
-use super::faults::faults;
+use super::faults::Look;
 use super::*;
 use crate::testing::{Sample, at, inch};
 use crate::{Book, Severity, check};
@@ -38,8 +38,7 @@ fn ends_flip(sample: &Sample, course: Course) -> usize {
     let found = Scan::new(&plan, &book, course).run();
     let fault_at = |by: Len, fault: &Fault| {
         let edit = course.edit(&plan, by).expect("an edit");
-        faults(plan.with(&edit).expect("a plan"), &book, &mut space::ways::Keeper::default())
-            .contains(fault)
+        Look::new(&book).faults(plan.with(&edit).expect("a plan")).contains(fault)
     };
     let mut ends = 0;
     for holds in &found.holds {

@@ -137,7 +137,8 @@ pub(crate) fn only_excused(sheet: &Sheet<'_>) -> bool {
     let others = || sheet.facts.rooms.iter().filter(|r| !is_shelter(sheet, r));
     let mechanical = |r: &Room| r.room_use == RoomUse::Mechanical;
     others().all(mechanical)
-        && others().map(|r| r.area).sum::<Area>() <= sheet.book.area("basement-mechanical-only-area").value
+        && others().map(|r| r.area).sum::<Area>()
+            <= sheet.book.area("basement-mechanical-only-area").value
 }
 
 /// How a sprinklered basement meets the condition of the exception for its sleeping rooms.
