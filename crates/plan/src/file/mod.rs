@@ -7,6 +7,7 @@ pub(crate) mod entry;
 pub(crate) mod error;
 pub(crate) mod length;
 pub(crate) mod parse;
+mod plain;
 pub(crate) mod v1;
 
 use serde::Deserialize;
@@ -29,6 +30,7 @@ const HEADER: &str = "\
 /// Only the schema of a file; other fields are skipped.
 #[derive(Deserialize)]
 #[serde(rename = "Plan")]
+#[cfg_attr(test, derive(Debug))]
 struct Envelope {
     schema: u32,
 }
@@ -75,6 +77,15 @@ pub fn read_bytes(bytes: &[u8]) -> Result<Plan, FileError> {
 /// Reads a plan. Never panics, whatever the text is; the error says where, what is wrong and what to do.
 pub fn read(text: &str) -> Result<Plan, FileError> {
     let text = parse::check_form(text)?;
+    let plain = plain::read::<v1::File>(text).filter(|file| file.schema == SCHEMA);
+    match plain.and_then(|file| Plan::try_from(file).ok()) {
+        Some(plan) => Ok(plan),
+        None => read_with_care(text),
+    }
+}
+
+/// Reads a plan in any notation that is sound, or says where and what is wrong.
+fn read_with_care(text: &str) -> Result<Plan, FileError> {
     let Envelope { schema } = parse::ron(text)?;
     if schema > SCHEMA {
         let what = format!(
