@@ -9,9 +9,10 @@ mod report;
 use std::time::Duration;
 
 use basement::SIZES;
+use geometry::Pt;
 use measure::Len;
-use plan::element::{Body, Opening};
-use plan::{Draft, Edit, Element, Plan, file};
+use plan::element::{Body, End, Opening};
+use plan::{Draft, Edit, EditError, Element, Plan, file, ops};
 use report::{clock, percentile, time};
 
 /// Steps of a drag.
@@ -34,6 +35,8 @@ fn main() -> std::io::Result<()> {
     table("with: one partition", |r| &r.one)?;
     table("with: ten elements", |r| &r.ten)?;
     table("with: an opening to another wall", |r| &r.opening)?;
+    table("operation: move a wall", |r| &r.wall)?;
+    table("operation: move an end", |r| &r.end)?;
     table("read the file", |r| &r.read)?;
     table("write the file", |r| &r.write)?;
     report::heads(&mut out, "ms, elements:")
@@ -44,6 +47,8 @@ struct Run {
     one: Vec<Duration>,
     ten: Vec<Duration>,
     opening: Vec<Duration>,
+    wall: Vec<Duration>,
+    end: Vec<Duration>,
     read: Vec<Duration>,
     write: Vec<Duration>,
 }
@@ -53,10 +58,14 @@ impl Run {
         let (plan, _) = basement::of(n);
         let text = file::write(&plan);
         assert_eq!(file::read(&text).as_ref(), Ok(&plan));
+        let wall = plan.elements().iter().find(|e| matches!(e.body, Body::Partition(_)));
+        let wall = wall.expect("a partition");
         Run {
             one: steps(&plan, |by| dragged(&plan, 1, by)),
             ten: steps(&plan, |by| Edit::Batch(vec![dragged(&plan, TOGETHER, by)])),
             opening: steps(&plan, |by| to_another_wall(&plan, by)),
+            wall: operations(|by| ops::move_wall(&plan, wall.id, by)),
+            end: operations(|by| ops::move_end(&plan, wall.id, End::Start, Pt::at(by, by))),
             read: often(|| file::read(&text)),
             write: often(|| file::write(&plan)),
         }
@@ -74,6 +83,13 @@ fn steps(plan: &Plan, edit: impl Fn(Len) -> Edit) -> Vec<Duration> {
     let mut shown = plan.clone();
     let step = |i: usize| time(|| shown = plan.with(&edits[i % edits.len()]).expect("a step"));
     (0..STEPS).map(step).collect()
+}
+
+/// The times of working out the edits of a drag.
+fn operations(operation: impl Fn(Len) -> Result<Edit, EditError>) -> Vec<Duration> {
+    let by = |i: usize| Len::inches(3 + i as i32 % 10);
+    assert!((0..10).all(|i| operation(by(i)).is_ok()));
+    (0..STEPS).map(|i| time(|| operation(by(i)))).collect()
 }
 
 /// The plan after an edit, made from the first element on.

@@ -3,6 +3,9 @@
 use std::collections::BTreeSet;
 use std::sync::Arc;
 
+use geometry::Bounds;
+
+use crate::boxes::Boxes;
 use crate::{Element, ElementId, List};
 
 /// Elements sorted by id. Cloning copies a few pointers, whatever the number of elements.
@@ -11,6 +14,8 @@ pub struct Elements {
     list: List<Arc<Element>>,
     /// Each element that is fixed to another, behind that other, in order.
     fixed: Arc<Vec<(ElementId, ElementId)>>,
+    /// The box round the points of each element.
+    boxes: Boxes,
 }
 
 impl Elements {
@@ -36,6 +41,12 @@ impl Elements {
         fixed.filter_map(|(_, id)| self.get(*id))
     }
 
+    /// The elements of which the box round all points meets a box, in the order of their ids. What is fixed to a wall has
+    /// no points.
+    pub fn near(&self, bounds: Bounds) -> impl Iterator<Item = &Element> {
+        self.boxes.near(bounds).map(|i| &*self.list[i])
+    }
+
     /// The elements at the places at which two lists of one length differ, found by their pointers.
     pub fn differing<'a>(
         &'a self,
@@ -56,6 +67,7 @@ impl Elements {
     pub(crate) fn put(&mut self, element: Element) {
         let Some(i) = self.find(element.id) else { return };
         let (id, before, after) = (element.id, self.list[i].body.host(), element.body.host());
+        self.boxes.put(i, Bounds::of(element.body.points()));
         self.list.put(i, Arc::new(element));
         if before != after {
             self.unfix(before, id);
@@ -66,6 +78,7 @@ impl Elements {
     /// Adds an element; its id is above all others.
     pub(crate) fn push(&mut self, element: Element) {
         self.fix(element.body.host(), element.id);
+        self.boxes.push(Bounds::of(element.body.points()));
         self.list.push(Arc::new(element));
     }
 
@@ -93,7 +106,7 @@ impl Elements {
     }
 }
 
-/// What is fixed to what follows from the elements.
+/// What is fixed to what, and the boxes, follow from the elements.
 impl PartialEq for Elements {
     fn eq(&self, other: &Elements) -> bool {
         self.list == other.list
@@ -109,12 +122,25 @@ impl From<Vec<Arc<Element>>> for Elements {
         let fixed = all.iter().filter_map(|e| Some((e.body.host()?, e.id)));
         let mut fixed: Vec<_> = fixed.collect();
         fixed.sort_unstable();
-        Elements { list: all.into(), fixed: Arc::new(fixed) }
+        let boxes: Vec<Bounds> = all.iter().map(|e| Bounds::of(e.body.points())).collect();
+        Elements { list: all.into(), fixed: Arc::new(fixed), boxes: boxes.into() }
+    }
+}
+
+#[cfg(test)]
+impl Elements {
+    /// The same elements, all of them near to every box: what looks at what is near then looks at everything.
+    pub fn near_to_all(mut self) -> Elements {
+        let [least, most] = [i32::MIN, i32::MAX].map(|c| geometry::Pt::new(c, c));
+        self.boxes = vec![Bounds { min: least, max: most }; self.list.len()].into();
+        self
     }
 }
 
 #[cfg(test)]
 mod tests {
+    use geometry::Pt;
+    use measure::Len;
     use proptest::prelude::*;
 
     use super::*;
@@ -132,6 +158,17 @@ mod tests {
             let anew = Elements::from(elements.list.iter().rev().cloned().collect::<Vec<_>>());
             prop_assert_eq!(&anew.fixed, &elements.fixed);
             prop_assert_eq!(&anew, elements);
+        }
+
+        /// What is near, kept from edit to edit, is what a scan finds.
+        #[test]
+        fn what_is_near_is_found(plan in any_plan(), at: prop::sample::Index, by in 0..400i32) {
+            let elements = plan.elements();
+            let around = elements.iter().nth(at.index(elements.len().max(1)));
+            let around = around.map_or(vec![Pt::new(0, 0)], |e| e.body.points());
+            let around = Bounds::of(around).grow(Len::inches(by));
+            let scanned = elements.iter().filter(|e| Bounds::of(e.body.points()).meets(around));
+            prop_assert!(elements.near(around).eq(scanned));
         }
     }
 }

@@ -3,6 +3,7 @@
 //! This crate knows no derived facts, no rules, no drawing and no disk: text in, text out.
 
 pub mod bounds;
+mod boxes;
 pub mod detail;
 mod edit;
 mod edit_error;
