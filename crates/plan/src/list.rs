@@ -7,7 +7,7 @@ use std::sync::Arc;
 /// How many items are shared or copied together.
 const CHUNK: usize = 16;
 /// How many chunks are shared or listed anew together.
-const CHUNKS: usize = 64;
+const CHUNKS: usize = 32;
 const PAGE: usize = CHUNK * CHUNKS;
 
 type Chunk<T> = Arc<Vec<T>>;
