@@ -92,8 +92,7 @@ fn draft(e: &Element) -> Draft {
 }
 
 fn chosen<'p>(plan: &'p Plan, ids: &[ElementId]) -> impl Iterator<Item = &'p Element> {
-    let ids: BTreeSet<ElementId> = ids.iter().copied().collect();
-    plan.elements()
-        .iter()
-        .filter(move |e| ids.contains(&e.id) || e.body.host().is_some_and(|h| ids.contains(&h)))
+    let fixed = ids.iter().flat_map(|&id| plan.elements().fixed_to(id)).map(|e| e.id);
+    let all: BTreeSet<ElementId> = ids.iter().copied().chain(fixed).collect();
+    all.into_iter().filter_map(|id| plan.get(id))
 }

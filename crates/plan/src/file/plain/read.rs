@@ -120,18 +120,32 @@ impl<'de> Plain<'de> {
     fn unescaped(&mut self, first: &str) -> Read<String> {
         let mut text = first.to_owned();
         loop {
-            text.push(match self.rest().first() {
-                Some(b'n') => '\n',
-                Some(b't') => '\t',
-                Some(&mark @ (b'"' | b'\\' | b'\'')) => char::from(mark),
-                _ => return Err(GivenUp),
-            });
-            self.at += 1;
+            text.push(self.escaped()?);
             let (piece, ends) = self.piece()?;
             text += piece;
             if ends {
                 return Ok(text);
             }
+        }
+    }
+
+    /// The character that stands for itself behind a backslash, or is named there.
+    fn escaped(&mut self) -> Read<char> {
+        let mark = *self.rest().first().ok_or(GivenUp)?;
+        self.at += 1;
+        match mark {
+            b'n' => Ok('\n'),
+            b't' => Ok('\t'),
+            b'"' | b'\\' | b'\'' => Ok(char::from(mark)),
+            b'u' => {
+                let number = self.text[self.at..].strip_prefix('{').and_then(|t| t.split_once('}'));
+                let (digits, _) = number.ok_or(GivenUp)?;
+                self.at += digits.len() + 2;
+                let plain = digits.len() <= 6 && digits.bytes().all(|b| b.is_ascii_hexdigit());
+                let code = u32::from_str_radix(digits, 16).ok().filter(|_| plain);
+                code.and_then(char::from_u32).ok_or(GivenUp)
+            }
+            _ => Err(GivenUp),
         }
     }
 
@@ -367,7 +381,7 @@ mod tests {
 
         #[test]
         fn what_is_read_of_a_small_text_is_read_with_care_as_the_same(
-            text in mutations(r#"Fields(yes: true, some: -12, all: [Word, Text("é\n\""), Pair(0, 7), Map({"a": Word})])"#.to_owned()),
+            text in mutations(r#"Fields(yes: true, some: -12, all: [Word, Text("é\n\"\u{301}"), Pair(0, 7), Map({"a": Word})])"#.to_owned()),
         ) {
             agrees::<Any>(&text);
         }
@@ -376,7 +390,7 @@ mod tests {
     #[test]
     fn what_the_program_writes_is_plain() {
         let mut plan = sample::basement(60);
-        let text = "it's a \"quoted\"\nremark \\ é, ]".to_owned();
+        let text = "it's a \"quoted\"\nremark \\ é e\u{301}, ]".to_owned();
         let at = geometry::Pt::inches(1, 2);
         sample::add(&mut plan, State::New, Body::Note(Note { at, text }));
         assert!(agrees::<v1::File>(&write(&plan)));
@@ -401,7 +415,14 @@ mod tests {
             ("Pair(1 7)", false),
             ("Pair(,1, 7)", false),
             ("Text(\"a\\tb\")", true),
-            ("Text(\"a\\u{62}\")", false),
+            ("Text(\"a\\u{62}\\u{10FFFF}\\u{301}b\")", true),
+            ("Text(\"a\\u{}\")", false),
+            ("Text(\"a\\u{+62}\")", false),
+            ("Text(\"a\\u{0000062}\")", false),
+            ("Text(\"a\\u{d800}\")", false),
+            ("Text(\"a\\u62\")", false),
+            ("Text(\"a\\u{62", false),
+            ("Text(\"a\\r\")", false),
             ("Text(r\"a\")", false),
             ("Text(\"a)", false),
             ("Fields(yes: true, some: 3, all: [])", true),
