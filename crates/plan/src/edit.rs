@@ -1,8 +1,9 @@
 //! Change is data: an [`Edit`] turns one plan into the next.
 
 use std::collections::BTreeSet;
+use std::sync::Arc;
 
-use crate::element::Body;
+use crate::element::{Body, ServicePoint};
 use crate::validate::{self, Touched};
 use crate::{Draft, EditError, Element, ElementId, Plan, SetAside, Site, bounds};
 
@@ -63,7 +64,7 @@ impl Plan {
         self.next_id = self.next_id.checked_add(1).ok_or(full)?;
         let Draft { state, body, mut details } = draft.clone();
         details.keep_fitting(&body);
-        self.elements.put(Element { id, state, body, details });
+        self.elements.push(Element { id, state, body, details });
         touched.elements.insert(id);
         Ok(())
     }
@@ -84,30 +85,32 @@ impl Plan {
             return Err(EditError::Missing { id });
         }
         let mut gone: BTreeSet<ElementId> = ids.iter().copied().collect();
-        let fixed =
-            self.elements.iter().filter(|e| e.body.host().is_some_and(|h| gone.contains(&h)));
-        let fixed: Vec<ElementId> = fixed.map(|e| e.id).collect();
-        gone.extend(fixed);
+        gone.extend(ids.iter().flat_map(|&id| self.elements.fixed_to(id)).map(|e| e.id));
 
-        self.elements.retain(|id| !gone.contains(&id));
-        self.elements.update(|e| match &e.body {
+        self.elements.remove(&gone);
+        let served = self.elements.iter().filter_map(|e| match &e.body {
             Body::Service(s) if s.serves.is_some_and(|id| gone.contains(&id)) => {
-                let mut free = s.clone();
-                free.serves = None;
-                Some(Element { body: Body::Service(free), ..e.clone() })
+                let body = Body::Service(ServicePoint { serves: None, ..s.clone() });
+                Some(Element { body, ..e.clone() })
             }
             _ => None,
         });
-        self.set_aside.retain(|s| !s.elements.iter().any(|id| gone.contains(id)));
+        for free in served.collect::<Vec<_>>() {
+            self.elements.put(free);
+        }
+        Arc::make_mut(&mut self.set_aside)
+            .retain(|s| !s.elements.iter().any(|id| gone.contains(id)));
         Ok(())
     }
 
     pub(crate) fn put_set_aside(&mut self, set_aside: &SetAside) -> Result<(), EditError> {
         let set_aside = SetAside { elements: in_order(&set_aside.elements), ..set_aside.clone() };
         validate::set_aside(self, &set_aside)?;
-        match self.find_set_aside(&set_aside.rule, &set_aside.elements) {
-            Ok(i) => self.set_aside[i] = set_aside,
-            Err(i) => self.set_aside.insert(i, set_aside),
+        let place = self.find_set_aside(&set_aside.rule, &set_aside.elements);
+        let all = Arc::make_mut(&mut self.set_aside);
+        match place {
+            Ok(i) => all[i] = set_aside,
+            Err(i) => all.insert(i, set_aside),
         }
         Ok(())
     }
@@ -116,7 +119,7 @@ impl Plan {
         let i = self
             .find_set_aside(rule, &in_order(elements))
             .map_err(|_| EditError::NotSetAside { rule: rule.to_owned() })?;
-        self.set_aside.remove(i);
+        Arc::make_mut(&mut self.set_aside).remove(i);
         Ok(())
     }
 

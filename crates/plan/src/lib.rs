@@ -3,6 +3,7 @@
 //! This crate knows no derived facts, no rules, no drawing and no disk: text in, text out.
 
 pub mod bounds;
+mod boxes;
 pub mod detail;
 mod edit;
 mod edit_error;
@@ -11,6 +12,7 @@ mod elements;
 pub mod file;
 pub mod fragment;
 mod history;
+mod list;
 pub mod ops;
 mod papers;
 mod plan;
@@ -24,6 +26,7 @@ pub use edit_error::EditError;
 pub use element::{Body, Draft, Element, ElementId, State};
 pub use elements::Elements;
 pub use history::History;
+pub use list::List;
 pub use papers::Papers;
 pub use plan::{Plan, SetAside};
 pub use site::{Amendment, CeilingBuild, Edition, House, Site};

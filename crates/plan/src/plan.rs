@@ -1,5 +1,7 @@
 //! The plan itself.
 
+use std::sync::Arc;
+
 use serde::{Deserialize, Serialize};
 
 use crate::element::{SectionLine, section_mark};
@@ -20,7 +22,7 @@ pub struct SetAside {
 pub struct Plan {
     pub site: Site,
     pub(crate) elements: Elements,
-    pub(crate) set_aside: Vec<SetAside>,
+    pub(crate) set_aside: Arc<Vec<SetAside>>,
     /// The id that the next element gets.
     pub(crate) next_id: u32,
 }
@@ -31,7 +33,7 @@ impl Default for Plan {
         Plan {
             site: Site::default(),
             elements: Elements::default(),
-            set_aside: Vec::new(),
+            set_aside: Arc::default(),
             next_id: 1,
         }
     }

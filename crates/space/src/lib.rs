@@ -11,7 +11,6 @@ mod cut;
 mod facts;
 mod gap;
 mod headroom;
-mod list;
 mod openings;
 mod overheads;
 mod places;
@@ -35,9 +34,9 @@ pub use cut::{Cut, CutKind, CutPiece, CutRoom, cut, lowest_over};
 pub use facts::{Facts, derive, derive_in_parts};
 pub use gap::{ClearGap, clear_to_next};
 pub use headroom::{HeightRegion, area_at_least, clear_over, height_regions, height_shares};
-pub use list::List;
 pub use openings::{DoorClear, Leaf, NetClear, OpeningFacts, door_clear, leaf_reaches, net_clear};
 pub use overheads::OverheadFacts;
+pub use plan::List;
 pub use reach::{
     ClearSpan, Intrusion, Zone, box_before, clear_before, clear_span, front_box, intrusions,
 };

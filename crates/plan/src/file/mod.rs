@@ -7,9 +7,10 @@ pub(crate) mod entry;
 pub(crate) mod error;
 pub(crate) mod length;
 pub(crate) mod parse;
+mod plain;
 pub(crate) mod v1;
 
-use serde::Deserialize;
+use serde::{Deserialize, Serialize};
 
 use crate::Plan;
 
@@ -29,33 +30,41 @@ const HEADER: &str = "\
 /// Only the schema of a file; other fields are skipped.
 #[derive(Deserialize)]
 #[serde(rename = "Plan")]
+#[cfg_attr(test, derive(Debug))]
 struct Envelope {
     schema: u32,
 }
 
 /// The plan as text.
 pub fn write(plan: &Plan) -> String {
-    let file = v1::File::from(plan);
+    let Plan { site, next_id, elements, set_aside } = plan;
     let mut text = String::from(HEADER);
-    text += "(\n";
-    text += &format!("    schema: {},\n    next_id: {},\n", file.schema, file.next_id);
-    text += &format!("    site: {},\n", parse::one_line(&file.site));
-    if !file.amendments.is_empty() {
-        text += &list("amendments", &file.amendments);
+    text += &format!("(\n    schema: {SCHEMA},\n    next_id: {next_id},\n    site: ");
+    plain::write(&mut text, &v1::SiteFacts::from(site));
+    text += ",\n";
+    if !site.amendments.is_empty() {
+        add_list(&mut text, "amendments", site.amendments.iter().map(v1::Amended::from));
     }
-    text += &list("elements", &file.elements);
-    text += &list("set_aside", &file.set_aside);
+    add_list(&mut text, "elements", elements.iter().map(v1::Record::from));
+    add_list(&mut text, "set_aside", set_aside.iter().map(v1::Aside::from));
     text += ")\n";
     text
 }
 
-/// A list with each entry on a line of its own.
-pub(crate) fn list<T: serde::Serialize>(name: &str, entries: &[T]) -> String {
-    if entries.is_empty() {
-        return format!("    {name}: [],\n");
+/// Adds a list with each entry on a line of its own.
+pub(crate) fn add_list<T: Serialize>(
+    text: &mut String,
+    name: &str,
+    entries: impl IntoIterator<Item = T>,
+) {
+    *text += &format!("    {name}: [");
+    let start = text.len();
+    for entry in entries {
+        *text += "\n        ";
+        plain::write(text, &entry);
+        text.push(',');
     }
-    let lines = entries.iter().map(|e| format!("        {},\n", parse::one_line(e)));
-    format!("    {name}: [\n{}    ],\n", lines.collect::<String>())
+    *text += if text.len() == start { "],\n" } else { "\n    ],\n" };
 }
 
 /// Reads a plan from the bytes of a file.
@@ -75,6 +84,15 @@ pub fn read_bytes(bytes: &[u8]) -> Result<Plan, FileError> {
 /// Reads a plan. Never panics, whatever the text is; the error says where, what is wrong and what to do.
 pub fn read(text: &str) -> Result<Plan, FileError> {
     let text = parse::check_form(text)?;
+    let plain = plain::read::<v1::File>(text).filter(|file| file.schema == SCHEMA);
+    match plain.and_then(|file| Plan::try_from(file).ok()) {
+        Some(plan) => Ok(plan),
+        None => read_with_care(text),
+    }
+}
+
+/// Reads a plan in any notation that is sound, or says where and what is wrong.
+fn read_with_care(text: &str) -> Result<Plan, FileError> {
     let Envelope { schema } = parse::ron(text)?;
     if schema > SCHEMA {
         let what = format!(

@@ -49,8 +49,10 @@ pub fn pieces(plan: &Plan, ids: &[ElementId]) -> Vec<Piece> {
 
 /// The elements with these ids, and what is fixed to them, as text.
 pub fn write(plan: &Plan, ids: &[ElementId]) -> String {
-    let records: Vec<Record> = chosen(plan, ids).map(Record::from).collect();
-    format!("(\n    fragment: {FORM},\n{})\n", file::list("elements", &records))
+    let mut text = format!("(\n    fragment: {FORM},\n");
+    file::add_list(&mut text, "elements", chosen(plan, ids).map(Record::from));
+    text += ")\n";
+    text
 }
 
 /// Reads elements from text. Figures are checked when they are pasted; never panics.
@@ -90,8 +92,7 @@ fn draft(e: &Element) -> Draft {
 }
 
 fn chosen<'p>(plan: &'p Plan, ids: &[ElementId]) -> impl Iterator<Item = &'p Element> {
-    let ids: BTreeSet<ElementId> = ids.iter().copied().collect();
-    plan.elements()
-        .iter()
-        .filter(move |e| ids.contains(&e.id) || e.body.host().is_some_and(|h| ids.contains(&h)))
+    let fixed = ids.iter().flat_map(|&id| plan.elements().fixed_to(id)).map(|e| e.id);
+    let all: BTreeSet<ElementId> = ids.iter().copied().chain(fixed).collect();
+    all.into_iter().filter_map(|id| plan.get(id))
 }

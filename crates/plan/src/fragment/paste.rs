@@ -44,7 +44,7 @@ pub fn paste(plan: &Plan, pieces: &[Piece], by: Vec2) -> Result<Pasted, EditErro
                 let Some(id) = next.next() else { break };
                 new_ids.insert(piece.key, id);
                 let draft = Draft { state, body: body.clone(), details: e.details.clone() };
-                shown.elements.put(Element { id, body, ..e });
+                shown.elements.push(Element { id, body, ..e });
                 drafts.push(draft);
                 pasted.ids.push(id);
             }

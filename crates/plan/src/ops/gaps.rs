@@ -32,10 +32,8 @@ pub fn free_place(plan: &Plan, host: ElementId, width: Len, wanted: Len) -> Opti
 /// The stretches between standing openings, apart from `but`, in order along the wall.
 fn gaps(plan: &Plan, host: ElementId, but: Option<ElementId>) -> Vec<(Len, Len)> {
     let Some(line) = plan.get(host).and_then(|e| e.body.wall_line()) else { return Vec::new() };
-    let taken = plan.elements().iter().filter_map(|e| match &e.body {
-        Body::Opening(o) if o.host == host && e.stands() && Some(e.id) != but => {
-            Some((o.at, o.at + o.width()))
-        }
+    let taken = plan.elements().fixed_to(host).filter_map(|e| match &e.body {
+        Body::Opening(o) if e.stands() && Some(e.id) != but => Some((o.at, o.at + o.width())),
         _ => None,
     });
     let mut taken: Vec<_> = taken.collect();

@@ -1,8 +1,9 @@
 //! How walls meet: whether the end of one lies on the body of another.
 
-use geometry::{Pt, Seg, Vec2};
+use geometry::{Bounds, Pt, Seg, Vec2};
 use measure::Len;
 
+use crate::bounds::WALL_THICKNESS;
 use crate::element::{Body, End, Mount, ServicePoint};
 use crate::{Element, ElementId, Plan, State};
 
@@ -10,6 +11,10 @@ use super::along;
 
 /// A point derived on a skew face is rounded to the grid once, so it may lie this far off.
 const ROUNDING: i64 = 1;
+
+/// What ends on a wall or hangs on it has that end within this distance of the wall's box: the thickness of the wall, and
+/// past its end that of the other.
+pub(super) const REACH: Len = Len::from_units(2 * WALL_THICKNESS.most.units() + Len::PER_INCH);
 
 /// A wall as its joints see it.
 #[derive(Clone, Copy, Debug)]
@@ -23,17 +28,13 @@ pub(super) struct Wall<'p> {
 }
 
 impl<'p> Wall<'p> {
-    fn of(element: &'p Element, furred: &[(ElementId, Len)]) -> Option<Wall<'p>> {
+    /// `None` for what is no wall.
+    pub fn of(plan: &'p Plan, element: &'p Element) -> Option<Wall<'p>> {
         match &element.body {
             Body::Shell(w) => Some(Wall {
                 element,
                 line: w.line(),
-                left: furred
-                    .iter()
-                    .filter(|&&(host, _)| host == element.id)
-                    .map(|&(_, thickness)| thickness)
-                    .max()
-                    .unwrap_or(Len::ZERO),
+                left: furring(plan, element.id),
                 right: w.thickness,
                 shell: true,
             }),
@@ -97,14 +98,23 @@ impl<'p> Wall<'p> {
     }
 }
 
-/// Every wall of a plan, in the order of the ids.
-pub(super) fn walls(plan: &Plan) -> Vec<Wall<'_>> {
-    let furring = plan.elements().iter().filter_map(|e| match &e.body {
-        Body::Furring(f) => Some((f.host, f.thickness())),
+/// The walls of a plan that have a point in a box or may pass through it, in the order of the ids.
+pub(super) fn walls_near(plan: &Plan, bounds: Bounds) -> Vec<Wall<'_>> {
+    plan.elements().near(bounds).filter_map(|e| Wall::of(plan, e)).collect()
+}
+
+/// The walls of a plan that may have an end at a point, in the order of the ids.
+pub(super) fn walls_at(plan: &Plan, p: Pt) -> Vec<Wall<'_>> {
+    walls_near(plan, Bounds::of([p]))
+}
+
+/// The thickness of the furring on a foundation wall.
+fn furring(plan: &Plan, host: ElementId) -> Len {
+    let thickness = plan.elements().fixed_to(host).filter_map(|e| match &e.body {
+        Body::Furring(f) => Some(f.thickness()),
         _ => None,
     });
-    let furring: Vec<_> = furring.collect();
-    plan.elements().iter().filter_map(|e| Wall::of(e, &furring)).collect()
+    thickness.max().unwrap_or(Len::ZERO)
 }
 
 /// Whether a wall gives way to `moving`: what is to be torn out does not follow new work.
@@ -118,4 +128,48 @@ pub(super) fn heeds(wall: &Wall, moving: &Wall) -> bool {
 fn runs_with(a: Vec2, b: Vec2) -> bool {
     let cross = a.cross(b) as f64;
     cross * cross * 400.0 < a.norm2() as f64 * b.norm2() as f64
+}
+
+#[cfg(test)]
+mod tests {
+    use proptest::prelude::*;
+
+    use super::*;
+    use crate::bounds::FURRING_THICKNESS;
+    use crate::ops::{move_end, move_wall, move_wall_range, set_wall_length};
+    use crate::sample::{any_plan, basement};
+
+    /// What follows a wall is the same where every element is asked whether it does.
+    fn nothing_far_follows(plan: &Plan, by: Len) {
+        let all = Plan { elements: plan.elements.clone().near_to_all(), ..plan.clone() };
+        let to = |p: Pt| Pt::new(p.x + by.units(), p.y - by.units() / 2);
+        for e in plan.elements().iter() {
+            let Some(line) = e.body.wall_line() else { continue };
+            assert_eq!(move_wall(plan, e.id, by), move_wall(&all, e.id, by));
+            assert_eq!(move_wall_range(plan, e.id), move_wall_range(&all, e.id));
+            for (end, p) in [(End::Start, line.a), (End::Finish, line.b)] {
+                assert_eq!(move_end(plan, e.id, end, to(p)), move_end(&all, e.id, end, to(p)));
+                let length = line.len() + by;
+                let there = set_wall_length(plan, e.id, length, end);
+                assert_eq!(there, set_wall_length(&all, e.id, length, end));
+            }
+        }
+    }
+
+    proptest! {
+        #[test]
+        fn nothing_far_follows_in_any_plan(plan in any_plan(), inches in -30..30i32) {
+            nothing_far_follows(&plan, Len::inches(inches));
+        }
+    }
+
+    #[test]
+    fn nothing_far_follows_in_a_basement() {
+        nothing_far_follows(&basement(300), Len::inches(7));
+    }
+
+    #[test]
+    fn furring_is_no_thicker_than_a_wall() {
+        assert!(FURRING_THICKNESS.most <= WALL_THICKNESS.most);
+    }
 }

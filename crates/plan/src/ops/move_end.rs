@@ -2,10 +2,10 @@
 
 use geometry::{Pt, Seg, Vec2};
 
-use crate::element::End;
+use crate::element::{Body, End};
 use crate::{Edit, EditError, ElementId, Plan};
 
-use super::joint::walls;
+use super::joint::walls_at;
 use super::{moved, stretch, wall};
 
 /// Moves an end of a wall to the point `to`; the wall turns about its other end. Walls of the same kind
@@ -18,10 +18,12 @@ pub fn move_end(plan: &Plan, id: ElementId, end: End, to: Pt) -> Result<Edit, Ed
         End::Start => line.a,
         End::Finish => line.b,
     };
-    let all = walls(plan);
-    let shell = all.iter().any(|w| w.element.id == id && w.shell);
+    let shell = matches!(element.body, Body::Shell(_));
     let mut edits = Vec::new();
-    for w in all.iter().filter(|w| w.shell == shell && w.element.stands() == element.stands()) {
+    for w in walls_at(plan, corner)
+        .iter()
+        .filter(|w| w.shell == shell && w.element.stands() == element.stands())
+    {
         let line = Seg::new(
             if w.line.a == corner { to } else { w.line.a },
             if w.line.b == corner { to } else { w.line.b },
@@ -41,7 +43,6 @@ mod tests {
     use measure::Len;
 
     use super::*;
-    use crate::element::Body;
     use crate::{State, sample};
 
     #[test]

@@ -3,13 +3,13 @@
 //! What follows is found once; where all of it comes to lie for a given distance is then plain
 //! arithmetic, so that the room to move can be searched.
 
-use geometry::{Pt, Seg, Vec2};
+use geometry::{Bounds, Pt, Seg, Vec2};
 use measure::Len;
 
 use crate::element::{Body, End};
 use crate::{Edit, EditError, Element, ElementId, Plan, bounds};
 
-use super::joint::{Wall, heeds, walls};
+use super::joint::{REACH, Wall, heeds, walls_near};
 use super::{along, moved, replace, stretch, wall};
 
 /// What an end of a wall does when the wall being moved goes by some vector.
@@ -53,21 +53,14 @@ struct Lies {
 impl<'p> Moving<'p> {
     pub fn of(plan: &'p Plan, id: ElementId) -> Result<Moving<'p>, EditError> {
         let (lead, line) = wall(plan, id)?;
-        let all = walls(plan);
-        let leads = in_line(&all, id);
-        let mut parts: Vec<Part> = all.iter().filter_map(|w| part(&all, &leads, w)).collect();
-        // Walls come by id, and so do their parts: one look at the plan finds what is fixed to them all.
-        for e in plan.elements().iter() {
-            let Some(host) = e.body.host() else { continue };
-            if let Ok(i) = parts.binary_search_by_key(&host, |part| part.element.id) {
-                parts[i].fixed.push(e);
-            }
-        }
-        let carried = plan
-            .elements()
-            .iter()
-            .filter(|e| matches!(&e.body, Body::Service(s) if leads.iter().any(|w| w.carries(s))));
-        Ok(Moving { lead, dir: line.dir(), parts, carried: carried.collect() })
+        let leads = in_line(plan, lead);
+        let near = near(plan, &leads);
+        let all: Vec<Wall> = near.iter().filter_map(|e| Wall::of(plan, e)).collect();
+        let parts = all.iter().filter_map(|w| part(plan, &all, &leads, w)).collect();
+        let carries =
+            |e: &Element| matches!(&e.body, Body::Service(s) if leads.iter().any(|w| w.carries(s)));
+        let carried = near.into_iter().filter(|e| carries(e)).collect();
+        Ok(Moving { lead, dir: line.dir(), parts, carried })
     }
 
     /// The edit that moves the wall to its left by `by`.
@@ -172,28 +165,42 @@ fn rounded(n: i128, d: i128) -> Option<i128> {
 }
 
 /// The wall with the walls that continue it in line: they share an end point and move as one.
-fn in_line<'p>(all: &[Wall<'p>], id: ElementId) -> Vec<Wall<'p>> {
-    let mut leads: Vec<Wall> = all.iter().filter(|w| w.element.id == id).copied().collect();
+fn in_line<'p>(plan: &'p Plan, lead: &'p Element) -> Vec<Wall<'p>> {
+    let mut leads: Vec<Wall> = Wall::of(plan, lead).into_iter().collect();
     let mut next = 0;
     while let Some(lead) = leads.get(next).copied() {
         next += 1;
-        for w in all {
+        for w in walls_near(plan, Bounds::of([lead.line.a, lead.line.b])) {
             let known = leads.iter().any(|l| l.element.id == w.element.id);
             if !known
                 && w.shell == lead.shell
-                && heeds(w, &lead)
+                && heeds(&w, &lead)
                 && w.shared_end(&lead).is_some()
                 && w.runs_with(&lead)
             {
-                leads.push(*w);
+                leads.push(w);
             }
         }
     }
     leads
 }
 
+/// Everything that may end on the walls or hang on them, and on what they may end; in the order of the ids.
+fn near<'p>(plan: &'p Plan, leads: &[Wall<'p>]) -> Vec<&'p Element> {
+    let reach = leads.iter().map(|w| Bounds::of([w.line.a, w.line.b]).grow(REACH));
+    let mut near: Vec<&Element> = reach.flat_map(|reach| plan.elements().near(reach)).collect();
+    near.sort_unstable_by_key(|e| e.id);
+    near.dedup_by_key(|e| e.id);
+    near
+}
+
 /// What a wall does, or `None` where it stays as it is.
-fn part<'p>(all: &[Wall<'p>], leads: &[Wall<'p>], w: &Wall<'p>) -> Option<Part<'p>> {
+fn part<'p>(
+    plan: &'p Plan,
+    all: &[Wall<'p>],
+    leads: &[Wall<'p>],
+    w: &Wall<'p>,
+) -> Option<Part<'p>> {
     let leading = leads.iter().any(|l| l.element.id == w.element.id);
     let motion =
         |end| if leading { lead_end(all, leads, w, end) } else { follower_end(leads, w, end) };
@@ -201,7 +208,14 @@ fn part<'p>(all: &[Wall<'p>], leads: &[Wall<'p>], w: &Wall<'p>) -> Option<Part<'
     if (a, b) == (Motion::Stays, Motion::Stays) {
         return None;
     }
-    Some(Part { element: w.element, line: w.line, a, b, leads: leading, fixed: Vec::new() })
+    Some(Part {
+        element: w.element,
+        line: w.line,
+        a,
+        b,
+        leads: leading,
+        fixed: stretch::fixed_to(plan, w.element),
+    })
 }
 
 fn follower_end(leads: &[Wall], w: &Wall, end: End) -> Motion {

@@ -27,7 +27,7 @@ pub(super) fn by_length(before: Seg, after: Seg) -> i64 {
 
 /// Everything fixed to a wall.
 pub(super) fn fixed_to<'p>(plan: &'p Plan, wall: &Element) -> Vec<&'p Element> {
-    plan.elements().iter().filter(|e| e.body.host() == Some(wall.id)).collect()
+    plan.elements().fixed_to(wall.id).collect()
 }
 
 /// Whether an opening lies within a wall of length `length` after its place has shifted.

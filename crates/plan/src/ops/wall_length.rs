@@ -6,7 +6,7 @@ use measure::Len;
 use crate::element::End;
 use crate::{Edit, EditError, ElementId, Plan, bounds};
 
-use super::joint::walls;
+use super::joint::{Wall, walls_at};
 use super::moving::Moving;
 use super::{along, moved, stretch, wall};
 
@@ -36,15 +36,13 @@ pub fn set_wall_length(
         End::Finish => new_line.a - line.a,
     };
 
-    let all = walls(plan);
-    let me = all.iter().find(|w| w.element.id == id);
-    let neighbour = me.and_then(|me| {
+    let neighbour = Wall::of(plan, element).and_then(|me| {
         let corner = me.end(keep.other());
-        all.iter().find(|w| {
+        walls_at(plan, corner).into_iter().find(|w| {
             w.element.id != id
                 && w.shell == me.shell
                 && w.element.stands() == me.element.stands()
-                && !w.runs_with(me)
+                && !w.runs_with(&me)
                 && [w.line.a, w.line.b].contains(&corner)
         })
     });

@@ -10,12 +10,12 @@ use crate::element::{
 };
 use crate::{EditError, Plan};
 
-use super::{outline, text};
+use super::{Who, outline, text};
 
 /// Checks one element by itself.
-pub(super) fn check(who: &str, body: &Body) -> Result<(), EditError> {
+pub(super) fn check(who: Who, body: &Body) -> Result<(), EditError> {
     if body.points().iter().any(|&p| !in_reach(p)) {
-        return Err(EditError::TooFarOut { who: who.to_owned() });
+        return Err(EditError::TooFarOut { who: who() });
     }
     match body {
         Body::Shell(w) => {
@@ -42,20 +42,20 @@ pub(super) fn check(who: &str, body: &Body) -> Result<(), EditError> {
 }
 
 /// Checks that what a service point serves is another service point of the plan.
-pub(super) fn check_serves(plan: &Plan, who: &str, body: &Body) -> Result<(), EditError> {
+pub(super) fn check_serves(plan: &Plan, who: Who, body: &Body) -> Result<(), EditError> {
     let Body::Service(ServicePoint { serves: Some(serves), .. }) = body else { return Ok(()) };
     match plan.get(*serves).map(|e| &e.body) {
         Some(Body::Service(_)) => Ok(()),
-        _ => Err(EditError::ServesMissing { who: who.to_owned(), serves: *serves }),
+        _ => Err(EditError::ServesMissing { who: who(), serves: *serves }),
     }
 }
 
 /// Checks one length.
-pub(super) fn len(who: &str, bound: Bound, value: Len) -> Result<(), EditError> {
+pub(super) fn len(who: Who, bound: Bound, value: Len) -> Result<(), EditError> {
     if bound.holds(value) {
         Ok(())
     } else {
-        Err(EditError::OutOfRange { who: who.to_owned(), bound, value })
+        Err(EditError::OutOfRange { who: who(), bound, value })
     }
 }
 
@@ -71,18 +71,18 @@ fn in_reach(p: Pt) -> bool {
     [p.x, p.y].into_iter().all(|c| bounds::COORDINATE.holds(Len::from_units(c)))
 }
 
-fn facing(who: &str, facing: Facing) -> Result<(), EditError> {
+fn facing(who: Who, facing: Facing) -> Result<(), EditError> {
     if (facing.x, facing.y) == (0, 0) {
-        return Err(EditError::NoFacing { who: who.to_owned() });
+        return Err(EditError::NoFacing { who: who() });
     }
     len(who, bounds::COORDINATE, Len::from_units(facing.x))?;
     len(who, bounds::COORDINATE, Len::from_units(facing.y))
 }
 
-fn layers(who: &str, layers: &[Layer], total: Bound) -> Result<(), EditError> {
+fn layers(who: Who, layers: &[Layer], total: Bound) -> Result<(), EditError> {
     let bound = bounds::LAYERS;
     if !bound.holds(layers.len()) {
-        return Err(EditError::CountOutOfRange { who: who.to_owned(), bound, value: layers.len() });
+        return Err(EditError::CountOutOfRange { who: who(), bound, value: layers.len() });
     }
     for layer in layers {
         len(who, bounds::LAYER_THICKNESS, layer.thickness)?;
@@ -90,17 +90,17 @@ fn layers(who: &str, layers: &[Layer], total: Bound) -> Result<(), EditError> {
     len(who, total, layers.iter().map(|l| l.thickness).sum())
 }
 
-fn furring(who: &str, f: &Furring) -> Result<(), EditError> {
+fn furring(who: Who, f: &Furring) -> Result<(), EditError> {
     len(who, bounds::PLACE_ON_WALL, f.from)?;
     len(who, bounds::PLACE_ON_WALL, f.to)?;
     if f.from >= f.to {
-        return Err(EditError::FurringEmpty { who: who.to_owned(), from: f.from, to: f.to });
+        return Err(EditError::FurringEmpty { who: who(), from: f.from, to: f.to });
     }
     layers(who, &f.layers, bounds::FURRING_THICKNESS)?;
     len(who, bounds::STUD_SPACING, f.spacing)
 }
 
-fn opening(who: &str, o: &Opening) -> Result<(), EditError> {
+fn opening(who: Who, o: &Opening) -> Result<(), EditError> {
     len(who, bounds::PLACE_ON_WALL, o.at)?;
     match &o.kind {
         OpeningKind::Door(d) => {
@@ -125,7 +125,7 @@ fn opening(who: &str, o: &Opening) -> Result<(), EditError> {
     }
 }
 
-fn column(who: &str, c: &Column) -> Result<(), EditError> {
+fn column(who: Who, c: &Column) -> Result<(), EditError> {
     facing(who, c.facing)?;
     match c.shape {
         ColumnShape::Round { diameter } => len(who, bounds::COLUMN_DIAMETER, diameter),
@@ -136,20 +136,20 @@ fn column(who: &str, c: &Column) -> Result<(), EditError> {
     }
 }
 
-fn stair(who: &str, s: &Stair) -> Result<(), EditError> {
+fn stair(who: Who, s: &Stair) -> Result<(), EditError> {
     facing(who, s.up)?;
     len(who, bounds::STAIR_WIDTH, s.width)?;
     let bound = bounds::RISERS;
     if !bound.holds(s.risers as usize) {
         let value = s.risers as usize;
-        return Err(EditError::CountOutOfRange { who: who.to_owned(), bound, value });
+        return Err(EditError::CountOutOfRange { who: who(), bound, value });
     }
     len(who, bounds::RISE, s.rise)?;
     len(who, bounds::RUN, s.run)?;
     len(who, bounds::HEADROOM, s.headroom)
 }
 
-fn overhead(who: &str, o: &Overhead) -> Result<(), EditError> {
+fn overhead(who: Who, o: &Overhead) -> Result<(), EditError> {
     len(who, bounds::UNDERSIDE, o.underside)?;
     match &o.shape {
         OverheadShape::Run { a, b, width } => {
@@ -160,7 +160,7 @@ fn overhead(who: &str, o: &Overhead) -> Result<(), EditError> {
     }
 }
 
-fn service(who: &str, s: &ServicePoint) -> Result<(), EditError> {
+fn service(who: Who, s: &ServicePoint) -> Result<(), EditError> {
     facing(who, s.facing)?;
     len(who, bounds::SERVICE_WIDTH, s.width)?;
     len(who, bounds::SERVICE_DEPTH, s.depth)?;
@@ -171,7 +171,7 @@ fn service(who: &str, s: &ServicePoint) -> Result<(), EditError> {
     len(who, bounds::ACCESS_HEIGHT, access.height)
 }
 
-fn furnishing(who: &str, f: &Furnishing) -> Result<(), EditError> {
+fn furnishing(who: Who, f: &Furnishing) -> Result<(), EditError> {
     text::check(who, bounds::FURNISHING_NAME, &f.name)?;
     facing(who, f.facing)?;
     len(who, bounds::FURNISHING_WIDTH, f.width)?;

@@ -7,23 +7,27 @@ use measure::Len;
 use crate::element::{Body, Furring, Opening};
 use crate::{EditError, Element, ElementId, Plan};
 
-/// The elements themselves, which may be walls or have been, and what they are fixed to.
-pub(super) fn hosts_of<'a>(elements: impl Iterator<Item = &'a Element>) -> BTreeSet<ElementId> {
-    elements.flat_map(|e| [Some(e.id), e.body.host()]).flatten().collect()
+/// What is fixed to elements, which may be walls or have been, or to what they are fixed to; in the order of the ids.
+pub(super) fn beside<'p>(
+    plan: &'p Plan,
+    elements: impl Iterator<Item = &'p Element>,
+) -> Vec<&'p Element> {
+    let hosts = elements.flat_map(|e| [Some(e.id), e.body.host()]).flatten();
+    let hosts: BTreeSet<ElementId> = hosts.collect();
+    let mut fixed: Vec<_> = hosts.into_iter().flat_map(|h| plan.elements.fixed_to(h)).collect();
+    fixed.sort_unstable_by_key(|e| e.id);
+    fixed
 }
 
-/// What is wrong with the things fixed to `hosts`, and with which.
+/// What is wrong with the things that are fixed to some walls, and with which. They are all that is fixed to these.
 pub(super) fn problems(
     plan: &Plan,
-    hosts: &BTreeSet<ElementId>,
+    fixed: &[&Element],
     name: &dyn Fn(&Element) -> String,
 ) -> Vec<(ElementId, EditError)> {
     let mut problems = Vec::new();
     let mut standing: Vec<(ElementId, Len, Len, &Element)> = Vec::new();
-    if hosts.is_empty() {
-        return problems;
-    }
-    for e in plan.elements.iter().filter(|e| e.body.host().is_some_and(|h| hosts.contains(&h))) {
+    for &e in fixed {
         let found = match &e.body {
             Body::Opening(o) => in_wall(plan, name, e, o),
             Body::Furring(f) => on_shell(plan, name, e, f),

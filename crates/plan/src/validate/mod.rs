@@ -38,6 +38,9 @@ impl Touched {
     }
 }
 
+/// What a message calls the thing that is wrong; asked only where something is.
+type Who<'a> = &'a dyn Fn() -> String;
+
 /// Checks what an edit has touched.
 pub(crate) fn touched(plan: &Plan, touched: &Touched) -> Result<(), EditError> {
     let name = |e: &Element| touched.name(e);
@@ -46,19 +49,24 @@ pub(crate) fn touched(plan: &Plan, touched: &Touched) -> Result<(), EditError> {
     }
     let there = || touched.elements.iter().filter_map(|&id| plan.get(id));
     for e in there() {
-        element::check(&name(e), &e.body)?;
-        details::check(&name(e), &e.details, |d| d.fits(&e.body))?;
-        element::check_serves(plan, &name(e), &e.body)?;
+        by_itself(plan, e, &|| name(e))?;
     }
     if touched.lost_service {
         for e in plan.elements.iter() {
-            element::check_serves(plan, &name(e), &e.body)?;
+            element::check_serves(plan, &|| name(e), &e.body)?;
         }
     }
-    match fixed::problems(plan, &fixed::hosts_of(there()), &name).into_iter().next() {
+    match fixed::problems(plan, &fixed::beside(plan, there()), &name).into_iter().next() {
         Some((_, problem)) => Err(problem),
         None => Ok(()),
     }
+}
+
+/// Checks the figures, the texts and the details of one element, and what it serves.
+fn by_itself(plan: &Plan, e: &Element, who: Who) -> Result<(), EditError> {
+    element::check(who, &e.body)?;
+    details::check(who, &e.details, |d| d.fits(&e.body))?;
+    element::check_serves(plan, who, &e.body)
 }
 
 /// Something that is wrong with a plan, and the element it is about.
@@ -69,15 +77,14 @@ pub(crate) fn whole(plan: &Plan) -> Vec<Problem> {
     let mut problems: Vec<Problem> =
         site::check(&plan.site).err().map(|p| (None, p)).into_iter().collect();
     for e in plan.elements.iter() {
-        let found = element::check(&e.name(), &e.body)
-            .and_then(|()| details::check(&e.name(), &e.details, |d| d.fits(&e.body)))
-            .and_then(|()| element::check_serves(plan, &e.name(), &e.body));
+        let found = by_itself(plan, e, &|| e.name());
         problems.extend(found.err().map(|p| (Some(e.id), p)));
     }
     // How an opening lies in its wall can be asked only where all figures are sound.
     if problems.is_empty() {
-        let hosts = fixed::hosts_of(plan.elements.iter());
-        let found = fixed::problems(plan, &hosts, &Element::name);
+        let fixed: Vec<&Element> =
+            plan.elements.iter().filter(|e| e.body.host().is_some()).collect();
+        let found = fixed::problems(plan, &fixed, &Element::name);
         problems.extend(found.into_iter().map(|(id, p)| (Some(id), p)));
     }
     let asides = plan.set_aside.iter().filter_map(|s| set_aside(plan, s).err());

@@ -4,13 +4,15 @@ use geometry::{Pt, Seg, orient, segs_touch};
 
 use crate::{EditError, bounds};
 
+use super::Who;
+
 /// Checks the number of points and that edges meet at shared corners only. O(n²) on at most 200 points.
-pub(super) fn check(who: &str, ring: &[Pt]) -> Result<(), EditError> {
+pub(super) fn check(who: Who, ring: &[Pt]) -> Result<(), EditError> {
     let bound = bounds::OUTLINE_POINTS;
     if !bound.holds(ring.len()) {
-        return Err(EditError::CountOutOfRange { who: who.to_owned(), bound, value: ring.len() });
+        return Err(EditError::CountOutOfRange { who: who(), bound, value: ring.len() });
     }
-    if is_simple(ring) { Ok(()) } else { Err(EditError::OutlineCrosses { who: who.to_owned() }) }
+    if is_simple(ring) { Ok(()) } else { Err(EditError::OutlineCrosses { who: who() }) }
 }
 
 fn is_simple(ring: &[Pt]) -> bool {

@@ -6,7 +6,7 @@ use crate::{Amendment, EditError, Plan, SetAside, Site, bounds};
 use super::{details, element::len, text};
 
 pub(super) fn check(site: &Site) -> Result<(), EditError> {
-    let who = "Site";
+    let who = &|| "Site".to_owned();
     text::check(who, bounds::TITLE, &site.title)?;
     text::check(who, bounds::PLACE, &site.place)?;
     let papers = &site.papers;
@@ -19,7 +19,7 @@ pub(super) fn check(site: &Site) -> Result<(), EditError> {
     if let Some(north) = papers.north
         && !bounds::NORTH.holds(north as usize)
     {
-        let (who, bound) = (who.to_owned(), bounds::NORTH);
+        let (who, bound) = (who(), bounds::NORTH);
         return Err(EditError::CountOutOfRange { who, bound, value: north as usize });
     }
     amendments(&site.amendments)?;
@@ -32,7 +32,7 @@ pub(super) fn check(site: &Site) -> Result<(), EditError> {
 
 /// Checks amendments: texts in range, no limit twice.
 pub(crate) fn amendments(all: &[Amendment]) -> Result<(), EditError> {
-    let who = "Amendment";
+    let who = &|| "Amendment".to_owned();
     if !bounds::AMENDMENTS.holds(all.len()) {
         return Err(EditError::TooManyAmendments { most: bounds::AMENDMENTS.most });
     }
@@ -49,7 +49,7 @@ pub(crate) fn amendments(all: &[Amendment]) -> Result<(), EditError> {
 
 /// Checks a set-aside: rule and reason given, every element there.
 pub(crate) fn set_aside(plan: &Plan, set_aside: &SetAside) -> Result<(), EditError> {
-    let who = "Set aside";
+    let who = &|| "Set aside".to_owned();
     text::check(who, bounds::RULE, &set_aside.rule)?;
     text::check(who, bounds::REASON, &set_aside.reason)?;
     match set_aside.elements.iter().find(|&&id| plan.get(id).is_none()) {

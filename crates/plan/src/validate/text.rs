@@ -3,9 +3,10 @@
 use crate::EditError;
 use crate::bounds::TextBound;
 
+use super::Who;
+
 /// Checks the length of a text and that it can be shown.
-pub(super) fn check(who: &str, bound: TextBound, text: &str) -> Result<(), EditError> {
-    let who = || who.to_owned();
+pub(super) fn check(who: Who, bound: TextBound, text: &str) -> Result<(), EditError> {
     let length = text.chars().count();
     if length > bound.most as usize {
         return Err(EditError::TextTooLong { who: who(), bound, length });

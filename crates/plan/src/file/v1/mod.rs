@@ -6,6 +6,9 @@ mod record;
 mod to_record;
 mod words;
 
+use std::collections::BTreeMap;
+use std::sync::Arc;
+
 use serde::{Deserialize, Serialize};
 
 use crate::{Amendment, CeilingBuild, EditError, Element, ElementId, Papers, Plan, SetAside, Site};
@@ -17,7 +20,7 @@ use words::{Edition, House};
 pub(crate) use record::Record;
 
 /// A whole file of schema 1.
-#[derive(Debug, Serialize, Deserialize)]
+#[derive(Debug, Deserialize)]
 #[serde(deny_unknown_fields, rename = "Plan")]
 pub(super) struct File {
     pub schema: u32,
@@ -80,19 +83,6 @@ pub(super) struct Fault {
     pub entry: Option<(&'static str, usize)>,
 }
 
-impl From<&Plan> for File {
-    fn from(plan: &Plan) -> File {
-        File {
-            schema: 1,
-            next_id: plan.next_id,
-            site: (&plan.site).into(),
-            amendments: plan.site.amendments.iter().map(Amended::from).collect(),
-            elements: plan.elements.iter().map(Record::from).collect(),
-            set_aside: plan.set_aside.iter().map(Aside::from).collect(),
-        }
-    }
-}
-
 impl TryFrom<File> for Plan {
     type Error = Fault;
 
@@ -109,7 +99,8 @@ impl TryFrom<File> for Plan {
             let what = EditError::PlanFull { most }.to_string();
             return Err(Fault { what, entry: Some(("elements", most as usize)) });
         }
-        let mut ids = Vec::with_capacity(file.elements.len());
+        let mut elements = Vec::with_capacity(file.elements.len());
+        let mut index = BTreeMap::new();
         for (i, record) in file.elements.into_iter().enumerate() {
             let element = Element::from(record);
             let id = element.id;
@@ -122,15 +113,15 @@ impl TryFrom<File> for Plan {
                     id.0
                 )));
             }
-            if plan.get(id).is_some() {
+            if index.insert(id, i).is_some() {
                 return Err(fault(format!(
                     "element number {} is used twice; each element needs its own",
                     id.0
                 )));
             }
-            plan.elements.put(element);
-            ids.push(id);
+            elements.push(Arc::new(element));
         }
+        plan.elements = elements.into();
         for (i, aside) in file.set_aside.into_iter().enumerate() {
             let entry = Some(("set_aside", i));
             plan.put_set_aside(&aside.into()).map_err(|e| Fault { what: e.to_string(), entry })?;
@@ -138,8 +129,7 @@ impl TryFrom<File> for Plan {
         match crate::validate::whole(&plan).into_iter().next() {
             None => Ok(plan),
             Some((id, problem)) => {
-                let index = |id: ElementId| ids.iter().position(|&i| i == id);
-                let entry = id.and_then(index).map(|i| ("elements", i));
+                let entry = id.and_then(|id| index.get(&id)).map(|i| ("elements", *i));
                 Err(Fault { what: problem.to_string(), entry })
             }
         }
