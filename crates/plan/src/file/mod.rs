@@ -10,7 +10,7 @@ pub(crate) mod parse;
 mod plain;
 pub(crate) mod v1;
 
-use serde::{Deserialize, Serialize};
+use serde::Deserialize;
 
 use crate::Plan;
 
@@ -37,34 +37,27 @@ struct Envelope {
 
 /// The plan as text.
 pub fn write(plan: &Plan) -> String {
-    let Plan { site, next_id, elements, set_aside } = plan;
+    let file = v1::File::from(plan);
     let mut text = String::from(HEADER);
-    text += &format!("(\n    schema: {SCHEMA},\n    next_id: {next_id},\n    site: ");
-    plain::write(&mut text, &v1::SiteFacts::from(site));
-    text += ",\n";
-    if !site.amendments.is_empty() {
-        add_list(&mut text, "amendments", site.amendments.iter().map(v1::Amended::from));
+    text += "(\n";
+    text += &format!("    schema: {},\n    next_id: {},\n", file.schema, file.next_id);
+    text += &format!("    site: {},\n", parse::one_line(&file.site));
+    if !file.amendments.is_empty() {
+        text += &list("amendments", &file.amendments);
     }
-    add_list(&mut text, "elements", elements.iter().map(v1::Record::from));
-    add_list(&mut text, "set_aside", set_aside.iter().map(v1::Aside::from));
+    text += &list("elements", &file.elements);
+    text += &list("set_aside", &file.set_aside);
     text += ")\n";
     text
 }
 
-/// Adds a list with each entry on a line of its own.
-pub(crate) fn add_list<T: Serialize>(
-    text: &mut String,
-    name: &str,
-    entries: impl IntoIterator<Item = T>,
-) {
-    *text += &format!("    {name}: [");
-    let start = text.len();
-    for entry in entries {
-        *text += "\n        ";
-        plain::write(text, &entry);
-        text.push(',');
+/// A list with each entry on a line of its own.
+pub(crate) fn list<T: serde::Serialize>(name: &str, entries: &[T]) -> String {
+    if entries.is_empty() {
+        return format!("    {name}: [],\n");
     }
-    *text += if text.len() == start { "],\n" } else { "\n    ],\n" };
+    let lines = entries.iter().map(|e| format!("        {},\n", parse::one_line(e)));
+    format!("    {name}: [\n{}    ],\n", lines.collect::<String>())
 }
 
 /// Reads a plan from the bytes of a file.

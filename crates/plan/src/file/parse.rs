@@ -1,12 +1,25 @@
-//! From text to structs, with errors in plain words.
+//! From text to structs and back, with errors in plain words.
 
 use ron::error::{Error as Ron, SpannedError};
 use ron::extensions::Extensions;
+use ron::ser::PrettyConfig;
+use serde::Serialize;
 use serde::de::DeserializeOwned;
 
 use super::LARGEST;
 use super::entry::place_at;
 use super::error::{FileError, FileErrorKind, Place};
+
+/// One value on one line.
+pub(crate) fn one_line<T: Serialize>(value: &T) -> String {
+    let config = PrettyConfig::new()
+        .depth_limit(0)
+        .compact_arrays(true)
+        .compact_structs(true)
+        .compact_maps(true);
+    // Our structs hold whole numbers, texts, lists and names: nothing that can't be written.
+    options().to_string_pretty(value, config).unwrap_or_default()
+}
 
 pub(crate) fn foreign() -> FileError {
     let what = "this is not a plan of this program";

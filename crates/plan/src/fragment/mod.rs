@@ -49,10 +49,8 @@ pub fn pieces(plan: &Plan, ids: &[ElementId]) -> Vec<Piece> {
 
 /// The elements with these ids, and what is fixed to them, as text.
 pub fn write(plan: &Plan, ids: &[ElementId]) -> String {
-    let mut text = format!("(\n    fragment: {FORM},\n");
-    file::add_list(&mut text, "elements", chosen(plan, ids).map(Record::from));
-    text += ")\n";
-    text
+    let records: Vec<Record> = chosen(plan, ids).map(Record::from).collect();
+    format!("(\n    fragment: {FORM},\n{})\n", file::list("elements", &records))
 }
 
 /// Reads elements from text. Figures are checked when they are pasted; never panics.

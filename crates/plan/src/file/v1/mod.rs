@@ -20,7 +20,7 @@ use words::{Edition, House};
 pub(crate) use record::Record;
 
 /// A whole file of schema 1.
-#[derive(Debug, Deserialize)]
+#[derive(Debug, Serialize, Deserialize)]
 #[serde(deny_unknown_fields, rename = "Plan")]
 pub(super) struct File {
     pub schema: u32,
@@ -81,6 +81,19 @@ pub(super) struct Fault {
     pub what: String,
     /// The list and the entry of it that is wrong, counted from zero.
     pub entry: Option<(&'static str, usize)>,
+}
+
+impl From<&Plan> for File {
+    fn from(plan: &Plan) -> File {
+        File {
+            schema: 1,
+            next_id: plan.next_id,
+            site: (&plan.site).into(),
+            amendments: plan.site.amendments.iter().map(Amended::from).collect(),
+            elements: plan.elements.iter().map(Record::from).collect(),
+            set_aside: plan.set_aside.iter().map(Aside::from).collect(),
+        }
+    }
 }
 
 impl TryFrom<File> for Plan {

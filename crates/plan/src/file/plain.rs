@@ -1,7 +1,8 @@
-//! Reads plain notation in one pass.
+//! The notation as this program writes it, read fast.
 //!
-//! Whatever is not plain, sound or not, is given up without a word: [`parse`](super::super::parse) then reads it with
-//! care, and says what is wrong. What is read here, is read there as the same.
+//! It is a part of RON: no attributes, no block comments, no raw strings, no names of structs, numbers in plain
+//! decimals. Whatever else there is, sound or not, is given up without a word: [`super::parse`] then reads it
+//! with care, and says what is wrong. What is read here, is read there as the same.
 
 use std::fmt;
 
@@ -12,7 +13,7 @@ use serde::de::{
 use serde::forward_to_deserialize_any;
 
 /// The value that a whole text says, where the text is plain and sound.
-pub(in super::super) fn read<'de, T: Deserialize<'de>>(text: &'de str) -> Option<T> {
+pub(super) fn read<'de, T: Deserialize<'de>>(text: &'de str) -> Option<T> {
     let mut plain = Plain { text, at: 0 };
     let value = T::deserialize(&mut plain).ok()?;
     plain.space().ok()?;
@@ -336,9 +337,9 @@ mod tests {
     use proptest::prelude::*;
     use serde::de::DeserializeOwned;
 
+    use super::super::{Envelope, parse, v1, write};
     use super::*;
     use crate::element::Note;
-    use crate::file::{Envelope, parse, v1, write};
     use crate::sample::{self, any_plan, mutations};
     use crate::{Body, State};
 
