@@ -72,7 +72,7 @@ impl<'a> Step<'a> {
     fn things(&mut self) {
         for (_, element) in &self.edited {
             let elements = self.plan.elements().shared();
-            if let Ok(place) = elements.binary_search_by_key(&element.id, |e| e.id) {
+            if let Some(place) = elements.find(&element.id, |e| e.id) {
                 self.now.grids.things.put(place, thing_box(element));
             }
         }
