@@ -4,7 +4,7 @@ use std::collections::BTreeSet;
 
 use measure::Len;
 use plan::element::BodyKind;
-use space::{Changes, Near, On, RoomIndex};
+use space::{Changes, Near, RoomIndex};
 
 use super::store::News;
 use crate::rule::CheckRoom;
@@ -35,8 +35,12 @@ impl Again {
     /// Brings the measures that were taken of the plan before up to this one.
     pub fn measure(&self, sheet: &mut Sheet<'_>) {
         // What needs an escape opening, and what things are called, is as it was.
-        if self.changes.touch(&[On::Kind(BodyKind::Service)]) {
-            sheet.measures.devices.take();
+        let services = self.changes.services();
+        if !services.is_empty()
+            && let Some(mut devices) = sheet.measures.devices.take()
+        {
+            devices.update(sheet, services);
+            sheet.measures.devices = devices.into();
         }
         let Some(mut keeps) = sheet.measures.keeps.take() else { return };
         for place in self.near.things(BodyKind::Service, self.keeps) {

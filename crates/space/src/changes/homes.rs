@@ -19,7 +19,7 @@ impl Changes {
                 let moved = told_by(element).into_iter().filter(|p| within.contains(*p));
                 let mut moved = moved.filter(|p| before.room_at(*p) != after.room_at(*p));
                 if moved.next().is_some() {
-                    self.touch_kind(element);
+                    self.moved(element, place as u32);
                 }
             }
         }

@@ -9,7 +9,7 @@ use std::collections::BTreeSet;
 use geometry::Bounds;
 use measure::Len;
 use plan::element::{BodyKind, ServiceKind};
-use plan::{Body, Element, ElementId};
+use plan::{Body, Element};
 
 use crate::{Facts, OpeningFacts, RoomIndex, WallFacts};
 
@@ -36,12 +36,12 @@ pub enum On {
 /// or has other sizes, each room is used as it was, each opening joins the rooms that it joined.
 #[derive(Clone, Debug, Default)]
 pub struct Changes {
-    /// Elements that were edited.
-    elements: BTreeSet<ElementId>,
     /// A bit for each kind of element that [`On::Kind`] holds of.
     kinds: u32,
     /// A bit for each kind of service point that [`On::Service`] holds of.
     services: u64,
+    /// Service points that stand elsewhere or are in another room, by their places in the plan's list, in order.
+    moved_services: Vec<u32>,
     outside: bool,
     floors: bool,
     /// Where something is or was that is not as it was.
@@ -75,6 +75,9 @@ impl Changes {
             }
             changes.element(before, a);
             changes.element(after, b);
+            if let Some(place) = new.elements().shared().find(&b.id, |e| e.id) {
+                changes.moved(b, place as u32);
+            }
         }
         // Where a wall stood or stands that did not before.
         let mut swept = Vec::new();
@@ -100,11 +103,12 @@ impl Changes {
             changes.floors |= a.shape != b.shape;
         }
         changes.rehoused(before, after, &swept);
+        changes.moved_services.sort_unstable();
+        changes.moved_services.dedup();
         Some(changes)
     }
 
     fn element(&mut self, facts: &Facts, element: &Element) {
-        self.elements.insert(element.id);
         self.touch_kind(element);
         let id = element.id;
         let mut bounds = Bounds::of(element.body.points());
@@ -129,6 +133,14 @@ impl Changes {
         self.kinds |= 1 << element.body.kind() as u32;
         if let Body::Service(service) = &element.body {
             self.services |= 1 << service.kind as u64;
+        }
+    }
+
+    /// Notes that a thing stands elsewhere or is in another room.
+    fn moved(&mut self, element: &Element, place: u32) {
+        self.touch_kind(element);
+        if matches!(element.body, Body::Service(_)) {
+            self.moved_services.push(place);
         }
     }
 
@@ -175,6 +187,11 @@ impl Changes {
             On::Outside => self.outside,
             On::Floors => self.floors,
         })
+    }
+
+    /// The service points that stand elsewhere or are in another room, by their places in the plan's list, in order.
+    pub fn services(&self) -> &[u32] {
+        &self.moved_services
     }
 
     /// The rooms that are not as they were, or have an opening, a wall or a thing that is not as it was.

@@ -42,6 +42,19 @@ impl Devices {
         Devices { by_kind, by_room }
     }
 
+    /// Looks up anew in which rooms some service points are.
+    pub fn update(&mut self, sheet: &Sheet<'_>, places: &[u32]) {
+        self.by_room.retain(|(.., place)| places.binary_search(place).is_err());
+        for place in places {
+            let Some((_, point)) = service_at(sheet, *place) else { continue };
+            if let Some(room) = room_of(sheet, point) {
+                let entry = (point.kind as u8, room, *place);
+                let at = self.by_room.partition_point(|other| *other < entry);
+                self.by_room.insert(at, entry);
+            }
+        }
+    }
+
     fn of_kind(&self, kind: ServiceKind) -> impl Iterator<Item = u32> {
         let first = self.by_kind.partition_point(|(k, _)| *k < kind as u8);
         let of_kind = self.by_kind[first..].iter().take_while(move |(k, _)| *k == kind as u8);
