@@ -46,7 +46,8 @@ impl Devices {
     pub fn update(&mut self, sheet: &Sheet<'_>, places: &[u32]) {
         self.by_room.retain(|(.., place)| places.binary_search(place).is_err());
         for place in places {
-            let Some((_, point)) = service_at(sheet, *place) else { continue };
+            let standing = service_at(sheet, *place).filter(|(element, _)| element.stands());
+            let Some((_, point)) = standing else { continue };
             if let Some(room) = room_of(sheet, point) {
                 let entry = (point.kind as u8, room, *place);
                 let at = self.by_room.partition_point(|other| *other < entry);
