@@ -13,21 +13,17 @@ impl Shape {
     /// A point inside the shape, as far from its edge as a few tries give. For a shape too thin to hold
     /// a grid point, its first corner; for an empty shape, the origin.
     pub fn label_point(&self) -> Pt {
-        let mut best: Option<(f64, Pt)> = None;
+        let (mut least, mut best) = (f64::NEG_INFINITY, None);
         for y in self.band_middles() {
             let Some(p) = self.longest_stretch_middle(y) else { continue };
             if self.locate(p) != Where::Inside {
                 continue;
             }
-            let clear = self.clearance2(p);
-            if best.is_none_or(|(least, _)| clear > least) {
-                best = Some((clear, p));
+            if let Some(clear) = self.clearance2(p, least) {
+                (least, best) = (clear, Some(p));
             }
         }
-        match best {
-            Some((_, p)) => p,
-            None => self.outer.first().copied().unwrap_or_default(),
-        }
+        best.or(self.outer.first().copied()).unwrap_or_default()
     }
 
     /// The middles of the bands between corner heights, the tallest band first.
@@ -63,10 +59,11 @@ impl Shape {
         Some(Pt::new(((longest[0] + longest[1]) >> 1) as i32, y))
     }
 
-    fn clearance2(&self, p: Pt) -> f64 {
+    /// How far the edge is from a point, squared; `None` where that is no more than `least`.
+    fn clearance2(&self, p: Pt, least: f64) -> Option<f64> {
         self.perimeter_edges()
             .map(|e| (nearest_on(e, p) - p).norm2() as f64)
-            .fold(f64::INFINITY, f64::min)
+            .try_fold(f64::INFINITY, |near, far| (far > least).then(|| near.min(far)))
     }
 }
 

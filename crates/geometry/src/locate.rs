@@ -19,6 +19,10 @@ pub enum Where {
 pub fn locate(p: Pt, ring: &[Pt]) -> Where {
     let mut inside = false;
     for e in edges(ring) {
+        // Neither on the edge nor crossed by the ray.
+        if p.y < e.a.y.min(e.b.y) || p.y > e.a.y.max(e.b.y) || p.x > e.a.x.max(e.b.x) {
+            continue;
+        }
         let side = orient(e.a, e.b, p);
         if side == 0
             && (e.a.x.min(e.b.x)..=e.a.x.max(e.b.x)).contains(&p.x)

@@ -23,7 +23,7 @@ pub fn twice_area(ring: &[Pt]) -> i128 {
 
 /// The edges of a ring in order, the closing one last.
 pub fn edges(ring: &[Pt]) -> impl Iterator<Item = Seg> + Clone + '_ {
-    let next = ring.iter().cycle().skip(1);
+    let next = ring.iter().skip(1).chain(ring.first());
     ring.iter().zip(next).map(|(&a, &b)| Seg::new(a, b))
 }
 
