@@ -1,24 +1,34 @@
 //! A list that shares what it holds with lists made from it.
 
+use std::iter::FlatMap;
 use std::ops::Index;
+use std::slice::Iter;
 use std::sync::Arc;
 
-/// How many items are shared or copied together.
-const CHUNK: usize = 16;
+/// How many items are copied together.
+const LEAF: usize = 4;
 
-/// A list in chunks. A copy shares the chunks; putting another item in copies one of them. So two lists that come from
-/// one another are compared by their pointers first.
+/// How many leaves are copied together, as pointers.
+const BRANCH: usize = 64;
+
+type Leaf<T> = Arc<[T]>;
+type Branch<T> = Arc<[Leaf<T>]>;
+
+/// A list in leaves on branches. A copy shares everything; putting another item in copies one leaf and the pointers to
+/// the leaves and branches beside it. So two lists that come from one another are compared by their pointers first.
 #[derive(Clone, Debug)]
 pub struct List<T> {
-    /// All full but the last, and none empty.
-    chunks: Vec<Arc<Vec<T>>>,
+    /// All full but the last of the last, and none empty.
+    branches: Arc<[Branch<T>]>,
     len: usize,
 }
 
 impl<T> List<T> {
     /// Whether it shares anything with another list.
     pub fn shares(&self, other: &List<T>) -> bool {
-        self.chunks.iter().zip(&other.chunks).any(|(a, b)| Arc::ptr_eq(a, b))
+        let leaves =
+            |a: &Branch<T>, b: &Branch<T>| a.iter().zip(&**b).any(|(a, b)| Arc::ptr_eq(a, b));
+        self.branches.iter().zip(&*other.branches).any(|(a, b)| leaves(a, b))
     }
 
     pub fn len(&self) -> usize {
@@ -30,7 +40,7 @@ impl<T> List<T> {
     }
 
     pub fn get(&self, index: usize) -> Option<&T> {
-        self.chunks.get(index / CHUNK)?.get(index % CHUNK)
+        (index < self.len).then(|| &self[index])
     }
 
     pub fn first(&self) -> Option<&T> {
@@ -38,7 +48,7 @@ impl<T> List<T> {
     }
 
     pub fn iter(&self) -> impl DoubleEndedIterator<Item = &T> + Clone {
-        self.chunks.iter().flat_map(|chunk| chunk.iter())
+        self.branches.iter().flat_map(|branch| branch.iter()).flat_map(|leaf| leaf.iter())
     }
 
     /// The items from one index up to another.
@@ -48,11 +58,12 @@ impl<T> List<T> {
 
     /// How many items of a list in order come before the first of which this does not hold.
     pub fn partition_point(&self, holds: impl Fn(&T) -> bool) -> usize {
-        let chunk = self.chunks.partition_point(|c| c.last().is_some_and(&holds));
-        match self.chunks.get(chunk) {
-            Some(items) => chunk * CHUNK + items.partition_point(holds),
-            None => self.len,
-        }
+        let leaf_holds = |leaf: &Leaf<T>| leaf.last().is_some_and(&holds);
+        let branch = self.branches.partition_point(|b| b.last().is_some_and(leaf_holds));
+        let Some(leaves) = self.branches.get(branch) else { return self.len };
+        let leaf = leaves.partition_point(leaf_holds);
+        let before = (branch * BRANCH + leaf) * LEAF;
+        before + leaves.get(leaf).map_or(0, |items| items.partition_point(&holds))
     }
 
     /// Where the item with a key is in a list in the order of that key.
@@ -65,19 +76,33 @@ impl<T> List<T> {
 impl<T: Clone> List<T> {
     /// Puts an item in the place of another.
     pub fn put(&mut self, index: usize, item: T) {
-        Arc::make_mut(&mut self.chunks[index / CHUNK])[index % CHUNK] = item;
+        let (leaf, at) = (index / LEAF, index % LEAF);
+        let branch = Arc::make_mut(&mut Arc::make_mut(&mut self.branches)[leaf / BRANCH]);
+        Arc::make_mut(&mut branch[leaf % BRANCH])[at] = item;
     }
 }
 
 impl<T: PartialEq> List<T> {
     /// The indices at which two lists of one length differ.
     pub fn differing<'a>(&'a self, other: &'a List<T>) -> impl Iterator<Item = usize> + use<'a, T> {
-        let chunks = self.chunks.iter().zip(&other.chunks).enumerate();
-        chunks.filter(|(_, (a, b))| !Arc::ptr_eq(a, b)).flat_map(|(at, (a, b))| {
+        let branches = unshared(&self.branches, &other.branches);
+        let leaves = branches.flat_map(|(at, a, b)| {
+            unshared(a, b).map(move |(leaf, a, b)| (at * BRANCH + leaf, a, b))
+        });
+        leaves.flat_map(|(at, a, b)| {
             let items = a.iter().zip(b.iter()).enumerate();
-            items.filter(|(_, (a, b))| a != b).map(move |(i, _)| at * CHUNK + i)
+            items.filter(|(_, (a, b))| a != b).map(move |(i, _)| at * LEAF + i)
         })
     }
+}
+
+/// What two lists of pointers have in one place without sharing it, with that place.
+fn unshared<'a, T>(
+    a: &'a [Arc<[T]>],
+    b: &'a [Arc<[T]>],
+) -> impl Iterator<Item = (usize, &'a [T], &'a [T])> {
+    let pairs = a.iter().zip(b).enumerate().filter(|(_, (a, b))| !Arc::ptr_eq(a, b));
+    pairs.map(|(at, (a, b))| (at, &**a, &**b))
 }
 
 impl<T: PartialEq> PartialEq for List<T> {
@@ -89,33 +114,37 @@ impl<T: PartialEq> PartialEq for List<T> {
 impl<T> From<Vec<T>> for List<T> {
     fn from(items: Vec<T>) -> List<T> {
         let len = items.len();
-        let mut items = items.into_iter().peekable();
-        let mut chunks = Vec::with_capacity(len.div_ceil(CHUNK));
-        while items.peek().is_some() {
-            chunks.push(Arc::new(items.by_ref().take(CHUNK).collect()));
-        }
-        List { chunks, len }
+        let leaves: Vec<Leaf<T>> = chunks(items, LEAF);
+        List { branches: chunks(leaves, BRANCH).into(), len }
     }
+}
+
+/// Items in chunks of one size, the last one of what is left.
+fn chunks<T>(items: Vec<T>, size: usize) -> Vec<Arc<[T]>> {
+    let count = items.len().div_ceil(size);
+    let mut items = items.into_iter();
+    (0..count).map(|_| items.by_ref().take(size).collect()).collect()
 }
 
 impl<T> Index<usize> for List<T> {
     type Output = T;
 
     fn index(&self, index: usize) -> &T {
-        &self.chunks[index / CHUNK][index % CHUNK]
+        let leaf = index / LEAF;
+        &self.branches[leaf / BRANCH][leaf % BRANCH][index % LEAF]
     }
 }
 
+type Leaves<'a, T> =
+    FlatMap<Iter<'a, Branch<T>>, Iter<'a, Leaf<T>>, fn(&'a Branch<T>) -> Iter<'a, Leaf<T>>>;
+
 impl<'a, T> IntoIterator for &'a List<T> {
     type Item = &'a T;
-    type IntoIter = std::iter::FlatMap<
-        std::slice::Iter<'a, Arc<Vec<T>>>,
-        std::slice::Iter<'a, T>,
-        fn(&'a Arc<Vec<T>>) -> std::slice::Iter<'a, T>,
-    >;
+    type IntoIter = FlatMap<Leaves<'a, T>, Iter<'a, T>, fn(&'a Leaf<T>) -> Iter<'a, T>>;
 
     fn into_iter(self) -> Self::IntoIter {
-        self.chunks.iter().flat_map(|chunk| chunk.iter())
+        let leaves: Leaves<'a, T> = self.branches.iter().flat_map(|branch| branch.iter());
+        leaves.flat_map(|leaf| leaf.iter())
     }
 }
 
@@ -128,8 +157,8 @@ mod tests {
         /// A list is what the vector is that it was made from, also after items were put in.
         #[test]
         fn it_is_the_vector(
-            items in prop::collection::vec(0u32..50, 0..70),
-            puts in prop::collection::vec((0usize..70, 0u32..50), 0..6),
+            items in prop::collection::vec(0u32..50, 0..700),
+            puts in prop::collection::vec((0usize..700, 0u32..50), 0..6),
             key in 0u32..50,
         ) {
             let mut sorted = items.clone();
@@ -137,7 +166,8 @@ mod tests {
             let list = List::from(sorted.clone());
             prop_assert_eq!(list.partition_point(|i| *i < key), sorted.partition_point(|i| *i < key));
             prop_assert_eq!(list.find(&key, |i| *i).is_some(), sorted.contains(&key));
-            let (before, mut after, mut plain) = (List::from(items.clone()), List::from(items.clone()), items.clone());
+            let before = List::from(items.clone());
+            let (mut after, mut plain) = (before.clone(), items.clone());
             for (at, item) in puts.into_iter().filter(|(at, _)| *at < items.len()) {
                 after.put(at, item);
                 plain[at] = item;
