@@ -71,18 +71,32 @@ impl Grid {
 
     /// The indices of the boxes that meet `within` (touching counts), in rising order, each once.
     pub fn query(&self, within: Bounds) -> Vec<usize> {
-        if within.is_empty() || !within.meets(self.all) {
-            return Vec::new();
-        }
         let mut found: Vec<usize> = Vec::new();
-        for cell in self.cells(self.span(within)) {
-            let (from, to) = (self.starts[cell] as usize, self.starts[cell + 1] as usize);
-            let near = self.items[from..to].iter().map(|&i| i as usize);
-            found.extend(near.filter(|&i| self.boxes[i].meets(within)));
-        }
+        self.each_near(within, |i| found.push(i));
         found.sort_unstable();
         found.dedup();
         found
+    }
+
+    /// The indices of the boxes that hold a point (an edge counts), in rising order.
+    pub fn at(&self, p: Pt) -> impl Iterator<Item = usize> {
+        let point = Bounds { min: p, max: p };
+        let inside = self.all.contains(p).then(|| self.cells(self.span(point)));
+        let items = inside.into_iter().flatten().flat_map(|cell| self.cell(cell));
+        items.filter(move |&i| self.boxes[i].contains(p))
+    }
+
+    /// Gives the indices of the boxes that meet `within` (touching counts), in any order, and some of them several times.
+    pub fn each_near(&self, within: Bounds, mut each: impl FnMut(usize)) {
+        if !within.is_empty() && within.meets(self.all) {
+            let items = self.cells(self.span(within)).flat_map(|cell| self.cell(cell));
+            items.filter(|&i| self.boxes[i].meets(within)).for_each(&mut each);
+        }
+    }
+
+    fn cell(&self, cell: usize) -> impl Iterator<Item = usize> + '_ {
+        let (from, to) = (self.starts[cell] as usize, self.starts[cell + 1] as usize);
+        self.items[from..to].iter().map(|&i| i as usize)
     }
 
     /// Gives every pair of boxes that are at most `by` apart both along x and along y, each pair once,
@@ -91,8 +105,7 @@ impl Grid {
         for (i, b) in self.boxes.iter().enumerate().filter(|(_, b)| !b.is_empty()) {
             let grown = b.grow(by);
             for cell in self.cells(self.span(grown)) {
-                let (from, to) = (self.starts[cell] as usize, self.starts[cell + 1] as usize);
-                for j in self.items[from..to].iter().map(|&j| j as usize) {
+                for j in self.cell(cell) {
                     // Both boxes meet the cell of the lowest leftmost point that they share.
                     if i < j && self.boxes[j].meets(grown) && cell == self.shared(grown, j) {
                         each(i, j);

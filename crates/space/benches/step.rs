@@ -53,7 +53,9 @@ struct Drag {
 impl Drag {
     fn new(plan: Plan, grab: Pt) -> Drag {
         let grabbed = |body: &Body| match body {
-            Body::Partition(p) => p.a.x == grab.x && p.b.x == grab.x && p.a.y < grab.y && grab.y < p.b.y,
+            Body::Partition(p) => {
+                p.a.x == grab.x && p.b.x == grab.x && p.a.y < grab.y && grab.y < p.b.y
+            }
             _ => false,
         };
         let partition = plan.elements().iter().find(|e| grabbed(&e.body)).expect("a partition").id;

@@ -9,8 +9,8 @@ use plan::{Body, ElementId, Plan};
 use crate::places::Places;
 use crate::standing::Standing;
 use crate::walls::Cuts;
-use crate::{List, OpeningFacts, OverheadFacts, Room, RoomIndex, Solid, WallFacts};
-use crate::{openings, overheads, rooms, solids, walls};
+use crate::{List, OpeningFacts, OverheadFacts, Room, RoomIndex, Solid, Solids, WallFacts};
+use crate::{openings, overheads, rooms, walls};
 
 /// What was derived from one plan. Every list is in a fixed order: elements by id, rooms by their
 /// lowest-leftmost corner.
@@ -23,7 +23,7 @@ pub struct Facts {
     pub openings: List<OpeningFacts>,
     pub rooms: List<Room>,
     /// Everything standing that takes up floor or body space, as convex pieces with a height range.
-    pub solids: List<Solid>,
+    pub solids: Solids,
     pub overheads: List<OverheadFacts>,
     /// Room tags that stand in no room: in an open face, outdoors or in a wall.
     pub loose_tags: Vec<ElementId>,
@@ -52,8 +52,8 @@ pub fn derive_in_parts(plan: &Arc<Plan>, done: &mut dyn FnMut(&'static str)) -> 
     done("floors");
     let openings: List<_> = openings::openings(plan, &walls, &|p| floors.at(p)).into();
     done("openings");
-    let solids: List<_> = solids::solids(plan, &walls, &openings).into();
-    let solid_places = places(&solids, Solid::bounds);
+    let solids = Solids::new(plan, &walls, &openings);
+    let solid_places = Places::new(solids.boxes());
     done("solids");
     let room_places = floors.grid.clone();
     let about = rooms::About {
@@ -96,6 +96,7 @@ pub(crate) struct Grids {
     pub outlines: Places,
     pub rooms: Places,
     pub openings: Places,
+    /// By the places of the elements that the solids are pieces of.
     pub solids: Places,
     pub overheads: Places,
 }
@@ -118,11 +119,6 @@ impl PartialEq for Facts {
 }
 
 impl Facts {
-    pub(crate) fn set_solids(&mut self, solids: List<Solid>) {
-        self.grids.solids = places(&solids, Solid::bounds);
-        self.solids = solids;
-    }
-
     pub fn wall(&self, id: ElementId) -> Option<&WallFacts> {
         self.walls.find(&id, |w| w.id).map(|i| &self.walls[i])
     }
@@ -174,15 +170,12 @@ impl Facts {
 
     /// The room whose floor holds a point (a point on a boundary counts for the first such room).
     pub fn room_at(&self, p: Pt) -> Option<RoomIndex> {
-        let near = self.grids.rooms.query(Bounds::of([p]));
-        near.into_iter().find(|&i| self.rooms[i].shape.contains(p)).map(RoomIndex)
+        self.grids.rooms.first_at(p, |i| self.rooms[i].shape.contains(p)).map(RoomIndex)
     }
 
     /// The pieces of one element.
     pub fn solids_of(&self, id: ElementId) -> impl Iterator<Item = &Solid> + Clone {
-        let first = self.solids.partition_point(|s| s.element < id);
-        let last = self.solids.partition_point(|s| s.element <= id);
-        self.solids.range(first, last)
+        self.solids.of(id).iter()
     }
 
     /// The openings that lead outdoors, by id.
@@ -220,7 +213,7 @@ impl Facts {
 
     /// The solids whose boxes meet a box, in order.
     pub fn solids_near(&self, bounds: Bounds) -> impl Iterator<Item = &Solid> {
-        self.grids.solids.query(bounds).into_iter().map(|i| &self.solids[i])
+        self.solids.within(self.grids.solids.query(bounds), bounds)
     }
 
     /// The overheads whose boxes meet a box, by id.

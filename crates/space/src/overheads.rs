@@ -77,7 +77,14 @@ impl OverheadFacts {
 /// They do when an edge of the shape runs through the ring's interior; when none does, the ring lies
 /// wholly inside or outside, and one of its inner points tells.
 pub(crate) fn overlaps(shape: &Shape, convex: &[Pt]) -> bool {
-    shape.perimeter_edges().any(|e| pierces(e, convex)) || shape.contains(middle(convex))
+    let around = Bounds::of(convex);
+    let apart = |a: i32, b: i32, low: i32, high: i32| a.max(b) <= low || a.min(b) >= high;
+    let near = |e: &Seg| {
+        !apart(e.a.x, e.b.x, around.min.x, around.max.x)
+            && !apart(e.a.y, e.b.y, around.min.y, around.max.y)
+    };
+    shape.perimeter_edges().filter(near).any(|e| pierces(e, convex))
+        || shape.contains(middle(convex))
 }
 
 /// Whether a segment meets the interior of a convex counter-clockwise ring: no edge of the ring and

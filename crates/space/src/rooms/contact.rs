@@ -21,11 +21,12 @@ pub(super) fn walls_on(
     let mut found: Vec<ElementId> = Vec::new();
     for edge in room {
         let near = Bounds::of([edge.a, edge.b]).grow(Len::from_units(SLACK));
-        for i in outlines.query(near) {
-            if !found.contains(&walls[i].id) && edges(&walls[i].outline).any(|e| share(edge, e)) {
-                found.push(walls[i].id);
+        outlines.each_near(near, |i| {
+            let wall = &walls[i];
+            if !found.contains(&wall.id) && edges(&wall.outline).any(|e| share(edge, e)) {
+                found.push(wall.id);
             }
-        }
+        });
     }
     found.sort_unstable();
     found

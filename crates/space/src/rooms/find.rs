@@ -46,8 +46,7 @@ impl<'a> Floors<'a> {
 
     /// The first room whose floor holds a point.
     pub fn at(&self, p: Pt) -> Option<RoomIndex> {
-        let near = self.grid.query(Bounds::of([p]));
-        near.into_iter().find(|&i| self.shapes[i].contains(p)).map(RoomIndex)
+        self.grid.first_at(p, |i| self.shapes[i].contains(p)).map(RoomIndex)
     }
 }
 

@@ -61,7 +61,7 @@ impl<'a> Step<'a> {
             self.now.grids.rooms.put(*i, shape.bounds());
         }
         let changed_openings = self.openings(&changed_walls, &shapes)?;
-        self.solids(&changed_walls, &changed_openings);
+        self.solids(&changed_walls, &changed_openings)?;
         self.rooms(&changed_walls, &under, shapes, &changed_openings)?;
         Some(self.now)
     }
@@ -138,40 +138,30 @@ impl<'a> Step<'a> {
 
     /// The first room whose floor holds a point.
     fn room_at(&self, shapes: &BTreeMap<usize, Shape>, p: Pt) -> Option<RoomIndex> {
-        let near = self.now.grids.rooms.query(Bounds::of([p]));
-        let shape = |i: &usize| shapes.get(i).unwrap_or(&self.before.rooms[*i].shape);
-        near.into_iter().find(|i| shape(i).contains(p)).map(RoomIndex)
+        let shape = |i: usize| shapes.get(&i).unwrap_or(&self.before.rooms[i].shape);
+        self.now.grids.rooms.first_at(p, |i| shape(i).contains(p)).map(RoomIndex)
     }
 
     /// The pieces of what was edited, of walls that have changed, and of the walls of openings that have.
-    fn solids(&mut self, walls: &[usize], openings: &BTreeSet<usize>) {
+    fn solids(&mut self, walls: &[usize], openings: &BTreeSet<usize>) -> Option<()> {
         let edited = self.edited.iter().map(|(_, e)| e.id);
         let mut ids: BTreeSet<ElementId> = edited.collect();
         ids.extend(walls.iter().map(|i| self.now.walls[*i].id));
         ids.extend(openings.iter().map(|i| self.now.openings[*i].host));
         for id in ids {
-            let new = match (self.now.wall(id), self.plan.get(id)) {
-                (Some(wall), _) => {
+            let new = match self.now.wall(id) {
+                Some(wall) => {
                     let openings = self.openings_of_host(id);
                     let openings = openings.filter_map(|e| self.now.opening(e.id));
-                    solids::of_wall(self.plan, wall, openings)
+                    Some(solids::of_wall(self.plan, wall, openings))
                 }
-                (None, Some(element)) => solids::of_thing(self.plan, element),
-                (None, None) => Vec::new(),
+                None => solids::of_thing(self.plan, self.plan.get(id)?),
             };
-            let first = self.now.solids.partition_point(|s| s.element < id);
-            if self.now.solids_of(id).count() != new.len() {
-                let all = solids::solids(self.plan, &self.now.walls, &self.now.openings).into();
-                self.now.set_solids(all);
-                return;
-            }
-            for (i, solid) in new.into_iter().enumerate() {
-                if self.now.solids[first + i] != solid {
-                    self.now.grids.solids.put(first + i, solid.bounds());
-                    self.now.solids.put(first + i, solid);
-                }
-            }
+            let Some(new) = new else { continue };
+            let (i, bounds) = self.now.solids.put(id, new)?;
+            self.now.grids.solids.put(i, bounds);
         }
+        Some(())
     }
 
     /// The rooms of another shape, beside changed walls, with changed openings, or under changed overheads. `None` where

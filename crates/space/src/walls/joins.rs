@@ -53,8 +53,7 @@ pub(super) fn caps(bodies: &[Body], grid: &Grid) -> Vec<[Cap; 2]> {
     for group in tips.chunk_by_mut(|s, t| s.at == t.at) {
         hosts.clear();
         hosts.extend(
-            grid.query(geometry::Bounds::of([group[0].at]))
-                .into_iter()
+            grid.at(group[0].at)
                 .filter(|&j| bodies[j].holds(group[0].at) && group.iter().all(|t| t.body != j)),
         );
         let shared = group.len() > 1;
