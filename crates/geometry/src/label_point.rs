@@ -50,6 +50,9 @@ impl Shape {
             .filter(|e| (e.a.y <= y) != (e.b.y <= y))
             .map(|e| {
                 let d = e.dir();
+                if d.x == 0 {
+                    return i64::from(e.a.x);
+                }
                 let off = i128::from(d.x) * i128::from(i64::from(y) - i64::from(e.a.y));
                 i64::from(e.a.x) + off.div_euclid(i128::from(d.y)) as i64
             })

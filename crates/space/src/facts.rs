@@ -8,7 +8,6 @@ use plan::{Body, ElementId, Plan};
 
 use crate::places::Places;
 use crate::standing::Standing;
-use crate::walls::Cuts;
 use crate::{List, OpeningFacts, OverheadFacts, Room, RoomIndex, Solid, Solids, WallFacts};
 use crate::{openings, overheads, rooms, walls};
 
@@ -42,17 +41,20 @@ pub fn derive(plan: &Arc<Plan>) -> Facts {
 
 /// Derives the facts of a plan from scratch and says the name of each part when it is done, for whoever times it.
 pub fn derive_in_parts(plan: &Arc<Plan>, done: &mut dyn FnMut(&'static str)) -> Facts {
-    let walls: List<_> = walls::walls(plan, &Cuts::new(plan)).into();
+    let standing = Standing::new(plan);
+    let hosted = standing.hosted(plan);
+    done("standing");
+    let walls: List<_> = walls::walls(plan, &standing).into();
     let outlines = places(&walls, |w| Bounds::of(&w.outline));
     done("walls");
-    let overheads: List<_> = overheads::overheads(plan).into();
+    let overheads: List<_> = overheads::overheads(plan, &standing).into();
     let overhead_places = places(&overheads, OverheadFacts::bounds);
     done("overheads");
-    let floors = rooms::Floors::find(plan, &walls);
+    let floors = rooms::Floors::find(plan, &standing, &walls);
     done("floors");
-    let openings: List<_> = openings::openings(plan, &walls, &|p| floors.at(p)).into();
+    let openings: List<_> = openings::openings(plan, &standing, &walls, &|p| floors.at(p)).into();
     done("openings");
-    let solids = Solids::new(plan, &walls, &openings);
+    let solids = Solids::new(plan, &standing, &walls, &openings);
     let solid_places = Places::new(solids.boxes());
     done("solids");
     let room_places = floors.grid.clone();
@@ -65,10 +67,9 @@ pub fn derive_in_parts(plan: &Arc<Plan>, done: &mut dyn FnMut(&'static str)) -> 
     };
     let (rooms, loose_tags) = floors.describe(about, &openings);
     done("rooms");
-    let standing = Standing::new(plan);
     Facts {
         plan: Arc::clone(plan),
-        hosted: Arc::new(standing.hosted(plan)),
+        hosted: Arc::new(hosted),
         standing: Arc::new(standing),
         askew: walls.iter().filter(|w| !w.is_upright()).count(),
         grids: Grids {

@@ -2,8 +2,10 @@
 
 use geometry::{Bounds, Pt, Ring, Seg, Shape, orient, overlay, twice_area};
 use measure::Len;
-use plan::element::{OverheadKind, OverheadShape};
+use plan::element::{BodyKind, OverheadKind, OverheadShape};
 use plan::{Body, Element, ElementId, Plan};
+
+use crate::standing::Standing;
 
 /// One overhead as it hangs over the floor.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -21,8 +23,8 @@ pub struct OverheadFacts {
 }
 
 /// Every standing overhead of some area, by id.
-pub(crate) fn overheads(plan: &Plan) -> Vec<OverheadFacts> {
-    plan.elements().iter().filter_map(|e| one(plan, e)).collect()
+pub(crate) fn overheads(plan: &Plan, standing: &Standing) -> Vec<OverheadFacts> {
+    standing.of(plan, &[BodyKind::Overhead]).filter_map(|e| one(plan, e)).collect()
 }
 
 /// An element as an overhead, where it is a standing one of some area.

@@ -2,10 +2,11 @@
 
 use geometry::{Bounds, Placed, Ring, twice_area};
 use measure::Len;
-use plan::element::{Column, ColumnShape, OpeningKind, Stair};
+use plan::element::{BodyKind, Column, ColumnShape, OpeningKind, Stair};
 use plan::{Body, Element, ElementId, Plan};
 
 use crate::round::disc;
+use crate::standing::Standing;
 use crate::{List, OpeningFacts, WallFacts};
 
 /// What a solid is a piece of.
@@ -53,22 +54,26 @@ struct Pieces {
 impl Solids {
     pub(crate) fn new(
         plan: &Plan,
+        standing: &Standing,
         walls: &List<WallFacts>,
         openings: &List<OpeningFacts>,
     ) -> Solids {
-        let mut by_host: Vec<&OpeningFacts> = openings.iter().collect();
-        by_host.sort_by_key(|o| o.host);
+        let mut openings = openings.iter().peekable();
+        let holes = standing.of(plan, &[BodyKind::Door, BodyKind::Window]);
+        let facts = holes.filter_map(|e| Some((e, openings.next_if(|o| o.id == e.id)?)));
+        let mut by_host: Vec<_> = facts.collect();
+        by_host.sort_by_key(|(_, o)| o.host);
         let (mut walls, mut by_host) = (walls.iter().peekable(), by_host.into_iter().peekable());
-        let pieces = |element: &Element| match walls.next_if(|w| w.id == element.id) {
+        let mut pieces = |element: &Element| match walls.next_if(|w| w.id == element.id) {
             Some(wall) => {
-                let openings = std::iter::from_fn(|| by_host.next_if(|o| o.host == wall.id));
+                let openings = std::iter::from_fn(|| by_host.next_if(|(_, o)| o.host == wall.id));
                 Some(of_wall(plan, wall, openings))
             }
             None => of_thing(plan, element),
         };
-        let of = plan.elements().iter().map(|e| e.id);
-        let all = of.zip(plan.elements().iter().map(pieces));
-        let all = all.filter_map(|(element, pieces)| Some(Pieces { element, pieces: pieces? }));
+        let all = standing.of(plan, &TAKE_UP_SPACE);
+        let all = all.filter_map(|e| Some((e.id, pieces(e)?)));
+        let all = all.map(|(element, pieces)| Pieces { element, pieces });
         Solids(all.collect::<Vec<_>>().into())
     }
 
@@ -131,17 +136,27 @@ fn around_all(pieces: &[Solid]) -> Bounds {
     Bounds::of(pieces.iter().flat_map(|solid| &solid.ring))
 }
 
-/// The pieces of one wall, with its openings by id.
+const TAKE_UP_SPACE: [BodyKind; 7] = [
+    BodyKind::Shell,
+    BodyKind::Partition,
+    BodyKind::Furring,
+    BodyKind::Column,
+    BodyKind::Stair,
+    BodyKind::Service,
+    BodyKind::Furnishing,
+];
+
+/// The pieces of one wall, with its openings by id, as elements and as facts.
 pub(crate) fn of_wall<'a>(
     plan: &Plan,
     wall: &WallFacts,
-    openings: impl Iterator<Item = &'a OpeningFacts>,
+    openings: impl Iterator<Item = (&'a Element, &'a OpeningFacts)>,
 ) -> Vec<Solid> {
     let mut out = Vec::with_capacity(wall.pieces.len());
     for quad in &wall.pieces {
         push(&mut out, wall.id, SolidKind::Wall, quad.to_vec(), (Len::ZERO, wall.top));
     }
-    openings.for_each(|opening| around(plan, wall, opening, &mut out));
+    openings.for_each(|(element, opening)| around(plan, wall, element, opening, &mut out));
     out
 }
 
@@ -176,8 +191,14 @@ fn push(out: &mut Vec<Solid>, element: ElementId, kind: SolidKind, ring: Ring, h
 }
 
 /// The wall below and above an opening.
-fn around(plan: &Plan, host: &WallFacts, opening: &OpeningFacts, out: &mut Vec<Solid>) {
-    let Some(Body::Opening(o)) = plan.get(opening.id).map(|e| &e.body) else { return };
+fn around(
+    plan: &Plan,
+    host: &WallFacts,
+    element: &Element,
+    opening: &OpeningFacts,
+    out: &mut Vec<Solid>,
+) {
+    let Body::Opening(o) = &element.body else { return };
     let (sill, head) = match &o.kind {
         OpeningKind::Door(d) => (Len::ZERO, plan.site.floor_build + d.leaf_height),
         OpeningKind::Window(w) => (w.sill, w.sill + w.frame_height),

@@ -12,11 +12,13 @@ use std::sync::Arc;
 
 use geometry::{Bounds, Pt, Shape};
 use measure::Len;
+use plan::element::BodyKind;
 use plan::{Body, Element, ElementId, Plan};
 
 use crate::changes::is_the_same_thing;
 use crate::rooms::{About, Tags};
-use crate::{Facts, OpeningFacts, RoomIndex, derive, openings, overheads, solids};
+use crate::{Facts, OpeningFacts, RoomIndex, WallFacts, WallKind, derive};
+use crate::{openings, overheads, solids};
 
 /// More edited elements than this are not a step.
 const MOST: usize = 48;
@@ -94,26 +96,31 @@ impl<'a> Step<'a> {
         walls: &[usize],
         shapes: &BTreeMap<usize, Shape>,
     ) -> Option<BTreeSet<usize>> {
-        let mut ids: BTreeSet<ElementId> = BTreeSet::new();
         let edited = self.edited.iter().filter(|(_, e)| matches!(e.body, Body::Opening(_)));
-        ids.extend(edited.map(|(_, e)| e.id));
+        let mut anew: BTreeSet<ElementId> = edited.map(|(_, e)| e.id).collect();
         for i in walls {
-            ids.extend(self.openings_of_host(self.now.walls[*i].id).map(|e| e.id));
+            anew.extend(self.openings_of_host(self.now.walls[*i].id).map(|e| e.id));
         }
+        let mut beside: BTreeSet<usize> = BTreeSet::new();
         for (i, shape) in shapes {
             for bounds in [self.before.rooms[*i].shape.bounds(), shape.bounds()] {
-                ids.extend(self.before.openings_near(bounds.grow(NEAR)).map(|o| o.id));
+                let near = self.before.opening_places_near(bounds.grow(NEAR));
+                beside.extend(near);
             }
         }
-        let furring = self.now.standing(&[plan::element::BodyKind::Furring]);
-        let strips = openings::strips(furring.filter_map(|e| self.now.wall(e.id)));
         let room_at = |p: Pt| self.room_at(shapes, p);
-        let one = |id: ElementId| {
+        let mut new: Vec<(ElementId, Option<OpeningFacts>)> = Vec::new();
+        for old in beside.into_iter().map(|i| &self.before.openings[i]) {
+            if !anew.contains(&old.id) {
+                let host = self.now.wall(old.host)?;
+                new.push((old.id, Some(openings::between_rooms(old.clone(), host, &room_at))));
+            }
+        }
+        let strips = self.strips(walls);
+        for id in anew {
             let element = self.plan.get(id)?;
-            openings::standing(element, &self.now.walls, &strips, &room_at)
-        };
-        let new: Vec<(ElementId, Option<OpeningFacts>)> =
-            ids.into_iter().map(|id| (id, one(id))).collect();
+            new.push((id, openings::standing(element, &self.now.walls, &strips, &room_at)));
+        }
         let mut changed = BTreeSet::new();
         for (id, new) in new {
             match (self.now.openings.find(&id, |o| o.id), new) {
@@ -127,6 +134,16 @@ impl<'a> Step<'a> {
             }
         }
         Some(changed)
+    }
+
+    /// The furring that openings may go through, where a foundation wall has changed or an opening was edited.
+    fn strips(&self, walls: &[usize]) -> Vec<&WallFacts> {
+        let edited = self.edited.iter().any(|(_, e)| matches!(e.body, Body::Opening(_)));
+        if !edited && walls.iter().all(|i| self.now.walls[*i].kind == WallKind::Partition) {
+            return Vec::new();
+        }
+        let furring = self.now.standing(&[BodyKind::Furring]);
+        openings::strips(furring.filter_map(|e| self.now.wall(e.id)))
     }
 
     fn openings_of_host(&self, host: ElementId) -> impl Iterator<Item = &'a Element> + use<'_, 'a> {
@@ -152,7 +169,7 @@ impl<'a> Step<'a> {
             let new = match self.now.wall(id) {
                 Some(wall) => {
                     let openings = self.openings_of_host(id);
-                    let openings = openings.filter_map(|e| self.now.opening(e.id));
+                    let openings = openings.filter_map(|e| Some((e, self.now.opening(e.id)?)));
                     Some(solids::of_wall(self.plan, wall, openings))
                 }
                 None => solids::of_thing(self.plan, self.plan.get(id)?),
@@ -214,7 +231,6 @@ impl<'a> Step<'a> {
             let ids: BTreeSet<ElementId> = old.openings.iter().copied().chain(changed).collect();
             let openings = ids.into_iter().filter_map(|id| self.now.opening(id)).filter(opens);
             let openings = openings.map(|o| o.id).collect();
-            let shape = shapes.remove(&i).unwrap_or_else(|| old.shape.clone());
             let about = About {
                 plan: self.plan,
                 walls: &self.now.walls,
@@ -222,7 +238,11 @@ impl<'a> Step<'a> {
                 overheads: &self.now.overheads,
                 overhead_places: &self.now.grids.overheads,
             };
-            rooms.push((i, about.room(RoomIndex(i), shape, &tags, openings)));
+            let room = match shapes.remove(&i) {
+                Some(shape) => about.room(RoomIndex(i), shape, &tags, openings),
+                None => about.same_floor(old, openings),
+            };
+            rooms.push((i, room));
         }
         for (i, room) in rooms {
             if room != self.now.rooms[i] {
