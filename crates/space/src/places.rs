@@ -27,7 +27,6 @@ impl Places {
         let mut found = Vec::new();
         self.each_near(within, |i| found.push(i));
         found.sort_unstable();
-        found.dedup();
         found
     }
 
@@ -39,7 +38,7 @@ impl Places {
         stayed.into_iter().chain(moved.find(|i| holds(*i))).min()
     }
 
-    /// Gives the indices of the boxes that meet `within` (touching counts), in any order, and some of them several times.
+    /// Gives the indices of the boxes that meet `within` (touching counts), each once, in any order.
     pub fn each_near(&self, within: Bounds, mut each: impl FnMut(usize)) {
         let stays = |i: usize| self.moved.binary_search_by_key(&i, |m| m.0).is_err();
         self.grid.each_near(within, |i| {

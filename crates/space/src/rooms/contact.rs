@@ -23,7 +23,9 @@ pub(super) fn walls_on(
         let near = Bounds::of([edge.a, edge.b]).grow(Len::from_units(SLACK));
         outlines.each_near(near, |i| {
             let wall = &walls[i];
-            if !found.contains(&wall.id) && edges(&wall.outline).any(|e| share(edge, e)) {
+            let meets = |e: &Seg| near.meets(Bounds::of([e.a, e.b]));
+            let shares = || edges(&wall.outline).filter(meets).any(|e| share(edge, e));
+            if !found.contains(&wall.id) && shares() {
                 found.push(wall.id);
             }
         });
@@ -32,14 +34,9 @@ pub(super) fn walls_on(
     found
 }
 
-/// Whether two edges lie on each other over some length: of the ends that lie on the other edge, two
-/// are apart.
+/// Whether two edges that are near each other lie on each other over some length: of the ends that lie on the other
+/// edge, two are apart.
 fn share(s: Seg, t: Seg) -> bool {
-    let slack = Len::from_units(SLACK);
-    let (s_box, t_box) = (Bounds::of([s.a, s.b]), Bounds::of([t.a, t.b]));
-    if !s_box.grow(slack).meets(t_box) {
-        return false;
-    }
     let mut first: Option<Pt> = None;
     for (p, other) in [(s.a, t), (s.b, t), (t.a, s), (t.b, s)] {
         let off = nearest_on(other, p) - p;
