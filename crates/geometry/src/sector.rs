@@ -32,7 +32,7 @@ pub fn sector(hinge: Pt, shut: Pt, open: Pt) -> Ring {
     let radius = from.norm().max(to.norm());
     let directions = directions(unit(from), unit(to));
     let mut corners = Vec::with_capacity(TANGENTS + 3);
-    corners.extend([hinge, shut, open]);
+    corners.extend([hinge, shut]);
     let last = TANGENTS - 1;
     for (i, pair) in directions.windows(2).enumerate() {
         let (u, v) = (pair[0], pair[1]);
@@ -45,6 +45,10 @@ pub fn sector(hinge: Pt, shut: Pt, open: Pt) -> Ring {
             // A unit farther out, so that rounding does not cut into the sector.
             _ => hinge + rounded(meet, 1.0 + 1.0 / radius),
         });
+    }
+    corners.push(open);
+    if from.cross(to) < 0 {
+        corners.reverse();
     }
     convex_hull(&corners)
 }

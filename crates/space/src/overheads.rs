@@ -85,8 +85,8 @@ pub(crate) fn overlaps(shape: &Shape, convex: &[Pt]) -> bool {
         !apart(e.a.x, e.b.x, around.min.x, around.max.x)
             && !apart(e.a.y, e.b.y, around.min.y, around.max.y)
     };
-    shape.perimeter_edges().filter(near).any(|e| pierces(e, convex))
-        || shape.contains(middle(convex))
+    shape.contains(middle(convex))
+        || shape.perimeter_edges().filter(near).any(|e| pierces(e, convex))
 }
 
 /// Whether a segment meets the interior of a convex counter-clockwise ring: no edge of the ring and
