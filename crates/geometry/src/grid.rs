@@ -129,6 +129,15 @@ impl Grid {
         }
     }
 
+    /// How many boxes there are.
+    pub fn len(&self) -> usize {
+        self.boxes.len()
+    }
+
+    pub fn is_empty(&self) -> bool {
+        self.boxes.is_empty()
+    }
+
     /// The box round all boxes.
     pub fn all(&self) -> Bounds {
         self.all

@@ -4,7 +4,7 @@
 //! middles of the longest stretches of the tallest bands are tried, and the one that is farthest from
 //! the edge wins. Integers but for the comparison of distances; the first of equals is taken.
 
-use crate::{Pt, Shape, Where, nearest_on};
+use crate::{Pt, Seg, Shape, Where, nearest_on, ring::edges};
 
 /// How many bands are tried: the tallest.
 const BANDS: usize = 12;
@@ -45,18 +45,19 @@ impl Shape {
 
     /// The middle of the longest stretch of the line at height `y` that lies in the shape.
     fn longest_stretch_middle(&self, y: i32) -> Option<Pt> {
-        let mut crossings: Vec<i64> = self
-            .perimeter_edges()
-            .filter(|e| (e.a.y <= y) != (e.b.y <= y))
-            .map(|e| {
-                let d = e.dir();
-                if d.x == 0 {
-                    return i64::from(e.a.x);
-                }
-                let off = i128::from(d.x) * i128::from(i64::from(y) - i64::from(e.a.y));
-                i64::from(e.a.x) + off.div_euclid(i128::from(d.y)) as i64
-            })
-            .collect();
+        let crossing = |e: Seg| {
+            let d = e.dir();
+            if d.x == 0 {
+                return i64::from(e.a.x);
+            }
+            let off = i128::from(d.x) * i128::from(i64::from(y) - i64::from(e.a.y));
+            i64::from(e.a.x) + off.div_euclid(i128::from(d.y)) as i64
+        };
+        let mut crossings: Vec<i64> = Vec::with_capacity(8);
+        for ring in self.rings() {
+            let crossed = edges(ring).filter(|e| (e.a.y <= y) != (e.b.y <= y));
+            crossings.extend(crossed.map(crossing));
+        }
         crossings.sort_unstable();
         let longest = crossings.chunks_exact(2).max_by_key(|pair| pair[1] - pair[0])?;
         Some(Pt::new(((longest[0] + longest[1]) >> 1) as i32, y))

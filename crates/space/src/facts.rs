@@ -2,7 +2,7 @@
 
 use std::sync::Arc;
 
-use geometry::{Bounds, Pt};
+use geometry::{Bounds, Grid, Pt};
 use plan::element::{BodyKind, DoorOperation};
 use plan::{Body, ElementId, Plan};
 
@@ -44,7 +44,8 @@ pub fn derive_in_parts(plan: &Arc<Plan>, done: &mut dyn FnMut(&'static str)) -> 
     let standing = Standing::new(plan);
     let hosted = standing.hosted(plan);
     done("standing");
-    let walls: List<_> = walls::walls(plan, &standing).into();
+    let (walls, bodies) = walls::walls(plan, &standing);
+    let walls: List<_> = walls.into();
     let outlines = places(&walls, |w| Bounds::of(&w.outline));
     done("walls");
     let overheads: List<_> = overheads::overheads(plan, &standing).into();
@@ -55,7 +56,7 @@ pub fn derive_in_parts(plan: &Arc<Plan>, done: &mut dyn FnMut(&'static str)) -> 
     let openings: List<_> = openings::openings(plan, &standing, &walls, &|p| floors.at(p)).into();
     done("openings");
     let solids = Solids::new(plan, &standing, &walls, &openings);
-    let solid_places = Places::new(solids.boxes());
+    let solid_places = Places::from(Grid::new(solids.boxes()));
     done("solids");
     let room_places = floors.grid.clone();
     let about = rooms::About {
@@ -73,7 +74,7 @@ pub fn derive_in_parts(plan: &Arc<Plan>, done: &mut dyn FnMut(&'static str)) -> 
         standing: Arc::new(standing),
         askew: walls.iter().filter(|w| !w.is_upright()).count(),
         grids: Grids {
-            bodies: places(&walls, WallFacts::body_bounds),
+            bodies: Places::from(bodies),
             outlines,
             rooms: room_places,
             openings: places(&openings, OpeningFacts::bounds),
@@ -103,7 +104,7 @@ pub(crate) struct Grids {
 }
 
 fn places<T>(items: &List<T>, bounds: impl Fn(&T) -> Bounds) -> Places {
-    Places::new(items.iter().map(bounds).collect())
+    Places::from(Grid::new(items.iter().map(bounds).collect()))
 }
 
 /// Two plans have the same facts where all that is drawn from them is the same; how it is looked up does not count.

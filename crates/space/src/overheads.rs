@@ -1,6 +1,6 @@
 //! Overheads: the floor they hang over and the clear height under them.
 
-use geometry::{Bounds, Pt, Ring, Seg, Shape, orient, overlay, twice_area};
+use geometry::{Bounds, Pt, Ring, Seg, Shape, edges, orient, overlay, twice_area};
 use measure::Len;
 use plan::element::{BodyKind, OverheadKind, OverheadShape};
 use plan::{Body, Element, ElementId, Plan};
@@ -85,8 +85,8 @@ pub(crate) fn overlaps(shape: &Shape, convex: &[Pt]) -> bool {
         !apart(e.a.x, e.b.x, around.min.x, around.max.x)
             && !apart(e.a.y, e.b.y, around.min.y, around.max.y)
     };
-    shape.contains(middle(convex))
-        || shape.perimeter_edges().filter(near).any(|e| pierces(e, convex))
+    let enters = |ring: &Ring| edges(ring).any(|e| near(&e) && pierces(e, convex));
+    shape.contains(middle(convex)) || shape.rings().any(enters)
 }
 
 /// Whether a segment meets the interior of a convex counter-clockwise ring: no edge of the ring and

@@ -11,17 +11,11 @@ const MOST_MOVED: usize = 64;
 #[derive(Clone, Debug, Default)]
 pub(crate) struct Places {
     grid: Arc<Grid>,
-    len: usize,
     /// By index.
     moved: Vec<(usize, Bounds)>,
 }
 
 impl Places {
-    pub fn new(boxes: Vec<Bounds>) -> Places {
-        let len = boxes.len();
-        Places { grid: Arc::new(Grid::new(boxes)), len, moved: Vec::new() }
-    }
-
     /// The indices of the boxes that meet `within` (touching counts), in rising order, each once.
     pub fn query(&self, within: Bounds) -> Vec<usize> {
         let mut found = Vec::new();
@@ -67,8 +61,15 @@ impl Places {
             Err(at) => self.moved.insert(at, (index, bounds)),
         }
         if self.moved.len() > MOST_MOVED {
-            *self = Places::new((0..self.len).map(|i| self.get(i)).collect());
+            let boxes = (0..self.grid.len()).map(|i| self.get(i)).collect();
+            *self = Places::from(Grid::new(boxes));
         }
+    }
+}
+
+impl From<Grid> for Places {
+    fn from(grid: Grid) -> Places {
+        Places { grid: Arc::new(grid), moved: Vec::new() }
     }
 }
 
@@ -91,7 +92,7 @@ mod tests {
             moves in prop::collection::vec((0usize..90, bounds()), 0..150),
             asked in bounds(),
         ) {
-            let mut places = Places::new(boxes.clone());
+            let mut places = Places::from(Grid::new(boxes.clone()));
             for (i, to) in moves {
                 if i < boxes.len() {
                     places.put(i, to);

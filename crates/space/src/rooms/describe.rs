@@ -87,14 +87,19 @@ impl About<'_> {
         }
     }
 
-    /// A room that has kept its shape, its tags and its place in the list.
-    pub fn same_floor(self, before: &Room, openings: Vec<ElementId>) -> Room {
-        let (lowest, highest) = self.heights(&before.shape);
-        let walls = self.walls_on(&before.shape);
-        Room { openings, walls, lowest, highest, ..before.clone() }
+    /// A room that has kept its shape, its tags, its place in the list and what hangs over it, where the walls at some
+    /// places are not as they were.
+    pub fn same_floor(self, before: &Room, openings: Vec<ElementId>, changed: &[usize]) -> Room {
+        let changed = || changed.iter().map(|i| &self.walls[*i]);
+        let same = |id: &&ElementId| changed().all(|w| w.id != **id);
+        let mut walls: Vec<ElementId> = before.walls.iter().filter(same).copied().collect();
+        walls.extend(changed().filter(|w| contact::is_on(&before.shape, w)).map(|w| w.id));
+        walls.sort_unstable();
+        Room { openings, walls, ..before.clone() }
     }
 
-    fn heights(self, shape: &Shape) -> (Len, Len) {
+    /// The lowest and the highest clear height over a floor.
+    pub fn heights(self, shape: &Shape) -> (Len, Len) {
         let near = self.overhead_places.query(shape.bounds());
         let near: Vec<&OverheadFacts> = near.into_iter().map(|i| &self.overheads[i]).collect();
         headroom::range(shape, &near, self.plan.site.ceiling_height())

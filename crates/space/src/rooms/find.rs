@@ -5,7 +5,7 @@
 //! The face that reaches the frame is the open one and no room. A face under 1 sq ft in which no tag
 //! stands is a cavity, such as the space between furring and a partition, and no room either.
 
-use geometry::{Bounds, Pt, Shape, overlay};
+use geometry::{Bounds, Grid, Pt, Shape, overlay};
 use measure::{Area, Len};
 use plan::element::{BodyKind, RoomTag};
 use plan::{Body, ElementId, Plan};
@@ -37,7 +37,7 @@ impl<'a> Floors<'a> {
             .collect();
         let mut shapes = enclosed(walls);
         shapes.retain(|s| s.area() >= LEAST || tags.iter().any(|(_, t)| s.contains(t.at)));
-        let grid = Places::new(shapes.iter().map(Shape::bounds).collect());
+        let grid = Places::from(Grid::new(shapes.iter().map(Shape::bounds).collect()));
         let mut floors = Floors { shapes, grid, tags: Vec::new() };
         floors.tags = tags.into_iter().map(|(id, t)| (id, t, floors.at(t.at))).collect();
         floors

@@ -17,7 +17,7 @@ use plan::{Body, Element, ElementId, Plan};
 
 use crate::changes::is_the_same_thing;
 use crate::rooms::{About, Tags};
-use crate::{Facts, OpeningFacts, RoomIndex, WallFacts, WallKind, derive};
+use crate::{Facts, OpeningFacts, Room, RoomIndex, WallFacts, WallKind, derive};
 use crate::{openings, overheads, solids};
 
 /// More edited elements than this are not a step.
@@ -240,7 +240,11 @@ impl<'a> Step<'a> {
             };
             let room = match shapes.remove(&i) {
                 Some(shape) => about.room(RoomIndex(i), shape, &tags, openings),
-                None => about.same_floor(old, openings),
+                None if under.is_empty() => about.same_floor(old, openings, walls),
+                None => {
+                    let (lowest, highest) = about.heights(&old.shape);
+                    Room { lowest, highest, ..about.same_floor(old, openings, walls) }
+                }
             };
             rooms.push((i, room));
         }

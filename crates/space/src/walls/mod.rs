@@ -75,13 +75,15 @@ impl WallFacts {
     }
 }
 
-/// Every standing wall, by id.
-pub(crate) fn walls(plan: &Plan, standing: &Standing) -> Vec<WallFacts> {
+/// Every standing wall, by id, and the boxes in which they join.
+pub(crate) fn walls(plan: &Plan, standing: &Standing) -> (Vec<WallFacts>, Grid) {
     let walls = standing.of(plan, &[BodyKind::Shell, BodyKind::Partition, BodyKind::Furring]);
     let bodies: Vec<Body> = walls.filter_map(|e| body::one(plan, e)).collect();
     let cuts = Cuts::of(standing.of(plan, &[BodyKind::Door, BodyKind::Window]));
-    let caps = joined(&bodies, |_| true);
-    bodies.iter().zip(&caps).map(|(body, caps)| one(body, caps, &cuts)).collect()
+    let grid = Grid::new(bodies.iter().map(Body::bounds).collect());
+    let caps = joined(&bodies, &grid, |_| true);
+    let walls = bodies.iter().zip(&caps).map(|(body, caps)| one(body, caps, &cuts));
+    (walls.collect(), grid)
 }
 
 /// The walls at some places of a list, where `among` holds their elements and those of every wall whose box meets
@@ -93,7 +95,8 @@ pub(crate) fn some<'a>(
     cuts: &Cuts,
 ) -> Option<Vec<WallFacts>> {
     let bodies: Vec<Body> = among.map(|e| body::one(plan, e)).collect::<Option<_>>()?;
-    let caps = joined(&bodies, |i| wanted.binary_search(&i).is_ok());
+    let grid = Grid::new(bodies.iter().map(Body::bounds).collect());
+    let caps = joined(&bodies, &grid, |i| wanted.binary_search(&i).is_ok());
     Some(wanted.iter().map(|&i| one(&bodies[i], &caps[i], cuts)).collect())
 }
 
@@ -103,9 +106,8 @@ pub(crate) fn bounds(plan: &Plan, element: &Element) -> Option<Bounds> {
 }
 
 /// The ends of walls, right for those that are wanted.
-fn joined(bodies: &[Body], wanted: impl Fn(usize) -> bool) -> Vec<[cap::Cap; 2]> {
-    let grid = Grid::new(bodies.iter().map(Body::bounds).collect());
-    let mut caps = joins::caps(bodies, &grid, wanted);
+fn joined(bodies: &[Body], grid: &Grid, wanted: impl Fn(usize) -> bool) -> Vec<[cap::Cap; 2]> {
+    let mut caps = joins::caps(bodies, grid, wanted);
     furring::join(bodies, &mut caps);
     caps
 }
