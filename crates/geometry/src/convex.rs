@@ -10,6 +10,9 @@ use crate::{Pt, Ring, Seg, line_crossing, locate, orient, ring::edges, twice_are
 ///
 /// Andrew's monotone chain (A. M. Andrew, 1979), with exact orientation tests.
 pub fn convex_hull(points: &[Pt]) -> Ring {
+    if let Some(first) = start_of_convex(points) {
+        return [&points[first..], &points[..first]].concat();
+    }
     let mut sorted = points.to_vec();
     sorted.sort_unstable();
     sorted.dedup();
@@ -23,6 +26,23 @@ pub fn convex_hull(points: &[Pt]) -> Ring {
     extend_chain(&mut hull, lower, sorted.iter().rev());
     hull.pop();
     hull
+}
+
+/// Where the leftmost lowest corner of a ring is that is convex and counter-clockwise, without collinear points; `None`
+/// for other points. A ring that turns left at each corner goes round once where it has one leftmost corner.
+fn start_of_convex(points: &[Pt]) -> Option<usize> {
+    let n = points.len();
+    let mut first = None;
+    for i in 0..n {
+        let (before, p, after) = (points[(i + n - 1) % n], points[i], points[(i + 1) % n]);
+        if orient(before, p, after) <= 0 {
+            return None;
+        }
+        if p < before && p < after && first.replace(i).is_some() {
+            return None;
+        }
+    }
+    first
 }
 
 /// Appends points while keeping left turns in `hull[from..]`.
@@ -134,6 +154,29 @@ mod tests {
         assert_eq!(convex_hull(&[]), []);
         let line = [Pt::new(3, 3), Pt::new(1, 1), Pt::new(2, 2)];
         assert_eq!(convex_hull(&line), [Pt::new(1, 1), Pt::new(3, 3)]);
+    }
+
+    #[test]
+    fn a_star_that_goes_round_twice_is_no_hull() {
+        let star = [(0, 30), (-18, -25), (29, 9), (-29, 9), (18, -25)].map(Pt::from);
+        let turns = |i: usize| orient(star[i], star[(i + 1) % 5], star[(i + 2) % 5]);
+        assert!((0..5).all(|i| turns(i) > 0), "each corner turns left");
+        let hull = [(-29, 9), (-18, -25), (18, -25), (29, 9), (0, 30)].map(Pt::from);
+        assert_eq!(convex_hull(&star), hull);
+        assert_eq!(convex_hull(&hull), hull);
+    }
+
+    proptest! {
+        /// A hull is its own hull, wherever it starts and whichever way it goes round.
+        #[test]
+        fn the_order_of_the_points_does_not_matter(ring in polygon(40), start in 0usize..9) {
+            let hull = convex_hull(&ring);
+            let mut turned = hull.clone();
+            turned.rotate_left(start % hull.len().max(1));
+            prop_assert_eq!(&convex_hull(&turned), &hull);
+            turned.reverse();
+            prop_assert_eq!(&convex_hull(&turned), &hull);
+        }
     }
 
     /// A rational number with a positive denominator.

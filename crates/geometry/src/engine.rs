@@ -40,15 +40,15 @@ pub(crate) fn in_order<I: OverlayInt>(
             let mut rings = contours.into_iter().map(ring_of);
             let outer = rings.next().filter(|ring| twice_area(ring) > 0)?;
             let mut holes: Vec<Ring> = rings.filter(|ring| twice_area(ring) < 0).collect();
-            holes.sort_by_cached_key(|ring| order_of(ring));
+            holes.sort_by(|a, b| in_turn(a).cmp(in_turn(b)));
             Some(Shape { outer, holes })
         })
         .collect();
-    found.sort_by_cached_key(|shape| order_of(&shape.outer));
+    found.sort_by(|a, b| in_turn(&a.outer).cmp(in_turn(&b.outer)));
     found
 }
 
 /// Rings go by their points, each by height first.
-fn order_of(ring: &[Pt]) -> Vec<(i32, i32)> {
-    ring.iter().map(|p| (p.y, p.x)).collect()
+fn in_turn(ring: &[Pt]) -> impl Iterator<Item = (i32, i32)> + '_ {
+    ring.iter().map(|p| (p.y, p.x))
 }

@@ -13,8 +13,10 @@ use crate::{Bounds, Pt};
 pub struct Grid {
     boxes: Vec<Bounds>,
     all: Bounds,
-    /// Cells are `2^shift` times 48 in.
-    shift: u32,
+    /// The side of a cell: 48 in times a power of two.
+    side: u32,
+    /// The column and the row of the first cell that each box meets.
+    firsts: Vec<(u32, u32)>,
     columns: usize,
     rows: usize,
     starts: Vec<u32>,
@@ -33,7 +35,8 @@ impl Grid {
         let all = boxes
             .iter()
             .fold(Bounds::EMPTY, |all, &b| if b.is_empty() { all } else { all.union(b) });
-        let mut grid = Grid { boxes, all, ..Grid::default() };
+        let side = Grid::CELL.units().unsigned_abs();
+        let mut grid = Grid { boxes, all, side, ..Grid::default() };
         if all.is_empty() {
             return grid;
         }
@@ -44,7 +47,7 @@ impl Grid {
             if grid.columns.saturating_mul(grid.rows) <= most {
                 break;
             }
-            grid.shift += 1;
+            grid.side *= 2;
         }
         grid.fill();
         grid
@@ -52,8 +55,11 @@ impl Grid {
 
     fn fill(&mut self) {
         let mut starts = vec![0u32; self.columns * self.rows + 1];
-        for &b in self.boxes.iter().filter(|b| !b.is_empty()) {
-            self.cells(self.span(b)).for_each(|cell| starts[cell + 1] += 1);
+        let mut firsts = vec![(0, 0); self.boxes.len()];
+        for (index, &b) in self.boxes.iter().enumerate().filter(|(_, b)| !b.is_empty()) {
+            let span = self.span(b);
+            firsts[index] = (span.0 as u32, span.2 as u32);
+            self.cells(span).for_each(|cell| starts[cell + 1] += 1);
         }
         for cell in 1..starts.len() {
             starts[cell] += starts[cell - 1];
@@ -66,48 +72,70 @@ impl Grid {
                 next[cell] += 1;
             }
         }
-        (self.starts, self.items) = (starts, items);
+        (self.starts, self.items, self.firsts) = (starts, items, firsts);
     }
 
     /// The indices of the boxes that meet `within` (touching counts), in rising order, each once.
     pub fn query(&self, within: Bounds) -> Vec<usize> {
-        if within.is_empty() || !within.meets(self.all) {
-            return Vec::new();
-        }
         let mut found: Vec<usize> = Vec::new();
-        for cell in self.cells(self.span(within)) {
-            let (from, to) = (self.starts[cell] as usize, self.starts[cell + 1] as usize);
-            let near = self.items[from..to].iter().map(|&i| i as usize);
-            found.extend(near.filter(|&i| self.boxes[i].meets(within)));
-        }
+        self.each_near(within, |i| found.push(i));
         found.sort_unstable();
-        found.dedup();
         found
     }
 
-    /// Gives every pair of boxes that are at most `by` apart both along x and along y, each pair once,
-    /// the lower index first, in rising order of it. `by` is not negative.
-    pub fn near_pairs(&self, by: Len, mut each: impl FnMut(usize, usize)) {
-        for (i, b) in self.boxes.iter().enumerate().filter(|(_, b)| !b.is_empty()) {
-            let grown = b.grow(by);
-            for cell in self.cells(self.span(grown)) {
-                let (from, to) = (self.starts[cell] as usize, self.starts[cell + 1] as usize);
-                for j in self.items[from..to].iter().map(|&j| j as usize) {
-                    // Both boxes meet the cell of the lowest leftmost point that they share.
-                    if i < j && self.boxes[j].meets(grown) && cell == self.shared(grown, j) {
-                        each(i, j);
+    /// The indices of the boxes that hold a point (an edge counts), in rising order.
+    pub fn at(&self, p: Pt) -> impl Iterator<Item = usize> {
+        let point = Bounds { min: p, max: p };
+        let inside = self.all.contains(p).then(|| self.cells(self.span(point)));
+        let items = inside.into_iter().flatten().flat_map(|cell| self.cell(cell));
+        items.filter(move |&i| self.boxes[i].contains(p))
+    }
+
+    /// Gives the indices of the boxes that meet `within` (touching counts), each once, in any order.
+    pub fn each_near(&self, within: Bounds, mut each: impl FnMut(usize)) {
+        if within.is_empty() || !within.meets(self.all) {
+            return;
+        }
+        let (left, right, low, high) = self.span(within);
+        for row in low..=high {
+            for column in left..=right {
+                for i in self.cell(row * self.columns + column) {
+                    // It is given in the first of the cells that both boxes meet.
+                    let (first_column, first_row) = self.firsts[i];
+                    let first = column == left.max(first_column as usize)
+                        && row == low.max(first_row as usize);
+                    if first && self.boxes[i].meets(within) {
+                        each(i);
                     }
                 }
             }
         }
     }
 
-    /// The cell of the lowest leftmost point that box `j` shares with `other`, which it meets.
-    fn shared(&self, other: Bounds, j: usize) -> usize {
-        let (a, b) = (other.min, self.boxes[j].min);
-        let p = Pt::new(a.x.max(b.x), a.y.max(b.y));
-        let (column, _, row, _) = self.span(Bounds { min: p, max: p });
-        row * self.columns + column
+    fn cell(&self, cell: usize) -> impl Iterator<Item = usize> + '_ {
+        let (from, to) = (self.starts[cell] as usize, self.starts[cell + 1] as usize);
+        self.items[from..to].iter().map(|&i| i as usize)
+    }
+
+    /// Gives every pair of boxes that are at most `by` apart both along x and along y, each pair once,
+    /// the lower index first, in rising order of it. `by` is not negative.
+    pub fn near_pairs(&self, by: Len, mut each: impl FnMut(usize, usize)) {
+        for (i, b) in self.boxes.iter().enumerate().filter(|(_, b)| !b.is_empty()) {
+            self.each_near(b.grow(by), |j| {
+                if i < j {
+                    each(i, j);
+                }
+            });
+        }
+    }
+
+    /// How many boxes there are.
+    pub fn len(&self) -> usize {
+        self.boxes.len()
+    }
+
+    pub fn is_empty(&self) -> bool {
+        self.boxes.is_empty()
     }
 
     /// The box round all boxes.
@@ -122,10 +150,7 @@ impl Grid {
 
     /// The cells that the part of a box inside the grid meets.
     fn span(&self, b: Bounds) -> Span {
-        let cell = |at: i32, from: i32| {
-            let at = (i64::from(at) - i64::from(from)).max(0);
-            (at / (i64::from(Grid::CELL.units()) << self.shift)) as usize
-        };
+        let cell = |at: i32, from: i32| (at.max(from).abs_diff(from) / self.side) as usize;
         let (min, last) = (self.all.min, self.all.max);
         (
             cell(b.min.x, min.x),

@@ -4,7 +4,7 @@
 //! middles of the longest stretches of the tallest bands are tried, and the one that is farthest from
 //! the edge wins. Integers but for the comparison of distances; the first of equals is taken.
 
-use crate::{Pt, Shape, Where, nearest_on};
+use crate::{Pt, Seg, Shape, Where, nearest_on, ring::edges};
 
 /// How many bands are tried: the tallest.
 const BANDS: usize = 12;
@@ -13,21 +13,17 @@ impl Shape {
     /// A point inside the shape, as far from its edge as a few tries give. For a shape too thin to hold
     /// a grid point, its first corner; for an empty shape, the origin.
     pub fn label_point(&self) -> Pt {
-        let mut best: Option<(f64, Pt)> = None;
+        let (mut least, mut best) = (f64::NEG_INFINITY, None);
         for y in self.band_middles() {
             let Some(p) = self.longest_stretch_middle(y) else { continue };
             if self.locate(p) != Where::Inside {
                 continue;
             }
-            let clear = self.clearance2(p);
-            if best.is_none_or(|(least, _)| clear > least) {
-                best = Some((clear, p));
+            if let Some(clear) = self.clearance2(p, least) {
+                (least, best) = (clear, Some(p));
             }
         }
-        match best {
-            Some((_, p)) => p,
-            None => self.outer.first().copied().unwrap_or_default(),
-        }
+        best.or(self.outer.first().copied()).unwrap_or_default()
     }
 
     /// The middles of the bands between corner heights, the tallest band first.
@@ -49,24 +45,29 @@ impl Shape {
 
     /// The middle of the longest stretch of the line at height `y` that lies in the shape.
     fn longest_stretch_middle(&self, y: i32) -> Option<Pt> {
-        let mut crossings: Vec<i64> = self
-            .perimeter_edges()
-            .filter(|e| (e.a.y <= y) != (e.b.y <= y))
-            .map(|e| {
-                let d = e.dir();
-                let off = i128::from(d.x) * i128::from(i64::from(y) - i64::from(e.a.y));
-                i64::from(e.a.x) + off.div_euclid(i128::from(d.y)) as i64
-            })
-            .collect();
+        let crossing = |e: Seg| {
+            let d = e.dir();
+            if d.x == 0 {
+                return i64::from(e.a.x);
+            }
+            let off = i128::from(d.x) * i128::from(i64::from(y) - i64::from(e.a.y));
+            i64::from(e.a.x) + off.div_euclid(i128::from(d.y)) as i64
+        };
+        let mut crossings: Vec<i64> = Vec::with_capacity(8);
+        for ring in self.rings() {
+            let crossed = edges(ring).filter(|e| (e.a.y <= y) != (e.b.y <= y));
+            crossings.extend(crossed.map(crossing));
+        }
         crossings.sort_unstable();
         let longest = crossings.chunks_exact(2).max_by_key(|pair| pair[1] - pair[0])?;
         Some(Pt::new(((longest[0] + longest[1]) >> 1) as i32, y))
     }
 
-    fn clearance2(&self, p: Pt) -> f64 {
+    /// How far the edge is from a point, squared; `None` where that is no more than `least`.
+    fn clearance2(&self, p: Pt, least: f64) -> Option<f64> {
         self.perimeter_edges()
             .map(|e| (nearest_on(e, p) - p).norm2() as f64)
-            .fold(f64::INFINITY, f64::min)
+            .try_fold(f64::INFINITY, |near, far| (far > least).then(|| near.min(far)))
     }
 }
 

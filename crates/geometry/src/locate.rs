@@ -1,6 +1,6 @@
 //! On which side of a ring a point lies.
 
-use crate::{Pt, Shape, orient, ring::edges};
+use crate::{Pt, Shape, orient};
 
 /// A point against a region.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
@@ -18,19 +18,20 @@ pub enum Where {
 /// upper one, so a corner counts once.
 pub fn locate(p: Pt, ring: &[Pt]) -> Where {
     let mut inside = false;
-    for e in edges(ring) {
-        let side = orient(e.a, e.b, p);
-        if side == 0
-            && (e.a.x.min(e.b.x)..=e.a.x.max(e.b.x)).contains(&p.x)
-            && (e.a.y.min(e.b.y)..=e.a.y.max(e.b.y)).contains(&p.y)
-        {
+    let Some(mut a) = ring.last().copied() else { return Where::Outside };
+    for &b in ring {
+        let start = std::mem::replace(&mut a, b);
+        let (low, high) = (start.y.min(b.y), start.y.max(b.y));
+        // Neither on the edge nor crossed by the ray.
+        if p.y < low || p.y > high || p.x > start.x.max(b.x) {
+            continue;
+        }
+        let side = orient(start, b, p);
+        if side == 0 && p.x >= start.x.min(b.x) {
             return Where::OnEdge;
         }
-        let up = e.a.y <= p.y && p.y < e.b.y;
-        let down = e.b.y <= p.y && p.y < e.a.y;
-        if (up && side > 0) || (down && side < 0) {
-            inside = !inside;
-        }
+        let crossed = p.y < high && if start.y < b.y { side > 0 } else { side < 0 };
+        inside ^= crossed;
     }
     if inside { Where::Inside } else { Where::Outside }
 }

@@ -23,6 +23,15 @@ pub fn difference(subject: &[Ring], clip: &[Ring]) -> Vec<Shape> {
     combine(OverlayRule::Difference, Operand::Rings(subject), clip)
 }
 
+/// What lies in one ring and in no other.
+pub fn without<'a>(ring: &[Pt], others: impl Iterator<Item = &'a [Pt]>) -> Vec<Shape> {
+    let shapes = run(OverlayRule::Difference, |overlay| {
+        add(overlay, ring, ShapeType::Subject, true);
+        others.for_each(|other| add(overlay, other, ShapeType::Clip, true));
+    });
+    in_order(shapes, |p| Pt::new(p.x, p.y))
+}
+
 /// What lies in either.
 pub fn union(a: &[Ring], b: &[Ring]) -> Vec<Shape> {
     combine(OverlayRule::Union, Operand::Rings(a), b)
@@ -100,8 +109,10 @@ mod tests {
         let expected = union(&[a.clone(), far.clone()], std::slice::from_ref(&b));
         assert_eq!(expected.len(), 2);
         assert_eq!(expected[0].area(), Area::from_square_units(175));
-        let turned = union(&[reversed(a), far], &[reversed(b)]);
+        let turned = union(&[reversed(a.clone()), far], &[reversed(b.clone())]);
         assert_eq!(turned, expected);
+        let left = difference(std::slice::from_ref(&a), std::slice::from_ref(&b));
+        assert_eq!(without(&reversed(a), [b.as_slice()].into_iter()), left);
     }
 
     #[test]

@@ -23,8 +23,8 @@ pub fn twice_area(ring: &[Pt]) -> i128 {
 
 /// The edges of a ring in order, the closing one last.
 pub fn edges(ring: &[Pt]) -> impl Iterator<Item = Seg> + Clone + '_ {
-    let next = ring.iter().cycle().skip(1);
-    ring.iter().zip(next).map(|(&a, &b)| Seg::new(a, b))
+    let next = move |i: usize| if i + 1 == ring.len() { 0 } else { i + 1 };
+    (0..ring.len()).map(move |i| Seg::new(ring[i], ring[next(i)]))
 }
 
 impl Shape {

@@ -30,11 +30,9 @@ pub fn sector(hinge: Pt, shut: Pt, open: Pt) -> Ring {
         return convex_hull(&[hinge, shut, open]);
     }
     let radius = from.norm().max(to.norm());
-    let mut directions = vec![unit(from), unit(to)];
-    for _ in 0..HALVINGS {
-        directions = halved(&directions);
-    }
-    let mut corners = vec![hinge, shut, open];
+    let directions = directions(unit(from), unit(to));
+    let mut corners = Vec::with_capacity(TANGENTS + 3);
+    corners.extend([hinge, shut]);
     let last = TANGENTS - 1;
     for (i, pair) in directions.windows(2).enumerate() {
         let (u, v) = (pair[0], pair[1]);
@@ -48,6 +46,10 @@ pub fn sector(hinge: Pt, shut: Pt, open: Pt) -> Ring {
             _ => hinge + rounded(meet, 1.0 + 1.0 / radius),
         });
     }
+    corners.push(open);
+    if from.cross(to) < 0 {
+        corners.reverse();
+    }
     convex_hull(&corners)
 }
 
@@ -56,15 +58,20 @@ fn unit(v: Vec2) -> (f64, f64) {
     (v.x as f64 / norm, v.y as f64 / norm)
 }
 
-fn halved(directions: &[(f64, f64)]) -> Vec<(f64, f64)> {
-    let mut out = Vec::with_capacity(2 * directions.len() - 1);
-    for pair in directions.windows(2) {
-        let (x, y) = (pair[0].0 + pair[1].0, pair[0].1 + pair[1].1);
-        let norm = (x * x + y * y).sqrt();
-        out.extend([pair[0], (x / norm, y / norm)]);
+/// Unit vectors from one to another, the angle between them halved again and again.
+fn directions(from: (f64, f64), to: (f64, f64)) -> [(f64, f64); TANGENTS + 1] {
+    let mut all = [from; TANGENTS + 1];
+    all[TANGENTS] = to;
+    for halving in 0..HALVINGS {
+        let part = TANGENTS >> halving;
+        for i in (0..TANGENTS).step_by(part) {
+            let (u, v) = (all[i], all[i + part]);
+            let (x, y) = (u.0 + v.0, u.1 + v.1);
+            let norm = (x * x + y * y).sqrt();
+            all[i + part / 2] = (x / norm, y / norm);
+        }
     }
-    out.extend(directions.last());
-    out
+    all
 }
 
 /// The step from the end of `leaf` along the tangent there to `meet` (both from the hinge), a unit longer.

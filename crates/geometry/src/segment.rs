@@ -30,6 +30,12 @@ pub fn line_crossing(s: Seg, t: Seg) -> Option<Pt> {
     if den == 0 {
         return None;
     }
+    if u.y == 0 && v.x == 0 {
+        return Some(Pt::new(t.a.x, s.a.y));
+    }
+    if u.x == 0 && v.y == 0 {
+        return Some(Pt::new(s.a.x, t.a.y));
+    }
     let num = (t.a - s.a).cross(v);
     along(s.a, u, num, den)
 }
@@ -38,6 +44,10 @@ pub fn line_crossing(s: Seg, t: Seg) -> Option<Pt> {
 /// where the foot of the perpendicular falls outside the segment.
 pub fn nearest_on(s: Seg, p: Pt) -> Pt {
     let d = s.dir();
+    if d.x == 0 || d.y == 0 {
+        let between = |p: i32, a: i32, b: i32| p.clamp(a.min(b), a.max(b));
+        return Pt::new(between(p.x, s.a.x, s.b.x), between(p.y, s.a.y, s.b.y));
+    }
     let (num, den) = ((p - s.a).dot(d), d.norm2());
     if num <= 0 {
         s.a
@@ -100,6 +110,23 @@ mod tests {
         // 1/2 rounds up, on both sides of zero.
         assert_eq!(line_crossing(s, seg(0, -1, 1, 1)), Some(Pt::new(1, 0)));
         assert_eq!(line_crossing(s, seg(0, 1, -1, -1)), Some(Pt::new(0, 0)));
+    }
+
+    proptest! {
+        /// Along the axes the short way gives what the long way gives.
+        #[test]
+        fn along_the_axes_nothing_is_rounded(s in segment(FAR), t in segment(FAR), p in point(FAR)) {
+            let (s, t) = (Seg::new(s.a, Pt::new(s.b.x, s.a.y)), Seg::new(t.a, Pt::new(t.a.x, t.b.y)));
+            for (s, t) in [(s, t), (t, s)] {
+                let (u, v) = (s.dir(), t.dir());
+                let long = (u.cross(v) != 0).then(|| along(s.a, u, (t.a - s.a).cross(v), u.cross(v)));
+                prop_assert_eq!(line_crossing(s, t), long.flatten());
+                let (num, den) = ((p - s.a).dot(u), u.norm2());
+                if den > 0 {
+                    prop_assert_eq!(Some(nearest_on(s, p)), along(s.a, u, num.clamp(0, den), den));
+                }
+            }
+        }
     }
 
     #[test]

@@ -4,10 +4,10 @@ use std::ops::{Index, Range};
 use std::slice;
 use std::sync::Arc;
 
-/// How many items are shared or copied together.
-const CHUNK: usize = 16;
+/// How many items are shared or copied together: few, because some are large.
+const CHUNK: usize = 4;
 /// How many chunks are shared or listed anew together.
-const CHUNKS: usize = 32;
+const CHUNKS: usize = 64;
 const PAGE: usize = CHUNK * CHUNKS;
 
 type Chunk<T> = Arc<Vec<T>>;

@@ -2,14 +2,13 @@
 
 use std::sync::Arc;
 
-use geometry::{Bounds, Pt};
+use geometry::{Bounds, Grid, Pt};
 use plan::element::{BodyKind, DoorOperation};
 use plan::{Body, Element, ElementId, Plan};
 
 use crate::places::Places;
 use crate::standing::Standing;
-use crate::walls::Cuts;
-use crate::{List, OpeningFacts, OverheadFacts, Room, RoomIndex, Solid, WallFacts};
+use crate::{List, OpeningFacts, OverheadFacts, Room, RoomIndex, Solid, Solids, WallFacts};
 use crate::{openings, overheads, rooms, solids, walls};
 
 /// What was derived from one plan. Every list is in a fixed order: elements by id, rooms by their
@@ -23,7 +22,7 @@ pub struct Facts {
     pub openings: List<OpeningFacts>,
     pub rooms: List<Room>,
     /// Everything standing that takes up floor or body space, as convex pieces with a height range.
-    pub solids: List<Solid>,
+    pub solids: Solids,
     pub overheads: List<OverheadFacts>,
     /// Room tags that stand in no room: in an open face, outdoors or in a wall.
     pub loose_tags: Vec<ElementId>,
@@ -42,18 +41,22 @@ pub fn derive(plan: &Arc<Plan>) -> Facts {
 
 /// Derives the facts of a plan from scratch and says the name of each part when it is done, for whoever times it.
 pub fn derive_in_parts(plan: &Arc<Plan>, done: &mut dyn FnMut(&'static str)) -> Facts {
-    let walls: List<_> = walls::walls(plan, &Cuts::new(plan)).into();
+    let standing = Standing::new(plan);
+    let hosted = standing.hosted(plan);
+    done("standing");
+    let (walls, bodies) = walls::walls(plan, &standing);
+    let walls: List<_> = walls.into();
     let outlines = places(&walls, |w| Bounds::of(&w.outline));
     done("walls");
-    let overheads: List<_> = overheads::overheads(plan).into();
+    let overheads: List<_> = overheads::overheads(plan, &standing).into();
     let overhead_places = places(&overheads, OverheadFacts::bounds);
     done("overheads");
-    let floors = rooms::Floors::find(plan, &walls);
+    let floors = rooms::Floors::find(plan, &standing, &walls);
     done("floors");
-    let openings: List<_> = openings::openings(plan, &walls, &|p| floors.at(p)).into();
+    let openings: List<_> = openings::openings(plan, &standing, &walls, &|p| floors.at(p)).into();
     done("openings");
-    let solids: List<_> = solids::solids(plan, &walls, &openings).into();
-    let solid_places = places(&solids, Solid::bounds);
+    let solids = Solids::new(plan, &standing, &walls, &openings);
+    let solid_places = Places::from(Grid::new(solids.boxes()));
     done("solids");
     let room_places = floors.grid.clone();
     let about = rooms::About {
@@ -65,20 +68,19 @@ pub fn derive_in_parts(plan: &Arc<Plan>, done: &mut dyn FnMut(&'static str)) -> 
     };
     let (rooms, loose_tags) = floors.describe(about, &openings);
     done("rooms");
-    let standing = Standing::new(plan);
     Facts {
         plan: Arc::clone(plan),
-        hosted: Arc::new(standing.hosted(plan)),
+        hosted: Arc::new(hosted),
         standing: Arc::new(standing),
         askew: walls.iter().filter(|w| !w.is_upright()).count(),
         grids: Grids {
-            bodies: places(&walls, WallFacts::body_bounds),
+            bodies: Places::from(bodies),
             outlines,
             rooms: room_places,
             openings: places(&openings, OpeningFacts::bounds),
             solids: solid_places,
             overheads: overhead_places,
-            things: Places::new(plan.elements().iter().map(thing_box).collect()),
+            things: Places::from(Grid::new(plan.elements().iter().map(thing_box).collect())),
         },
         walls,
         openings,
@@ -97,6 +99,7 @@ pub(crate) struct Grids {
     pub outlines: Places,
     pub rooms: Places,
     pub openings: Places,
+    /// By the places of the elements that the solids are pieces of.
     pub solids: Places,
     pub overheads: Places,
     /// The things that are no walls, openings or overheads, by their places in the plan's list, each grown by its own
@@ -119,7 +122,7 @@ pub(crate) fn thing_box(element: &Element) -> Bounds {
 }
 
 fn places<T>(items: &List<T>, bounds: impl Fn(&T) -> Bounds) -> Places {
-    Places::new(items.iter().map(bounds).collect())
+    Places::from(Grid::new(items.iter().map(bounds).collect()))
 }
 
 /// Two plans have the same facts where all that is drawn from them is the same; how it is looked up does not count.
@@ -136,11 +139,6 @@ impl PartialEq for Facts {
 }
 
 impl Facts {
-    pub(crate) fn set_solids(&mut self, solids: List<Solid>) {
-        self.grids.solids = places(&solids, Solid::bounds);
-        self.solids = solids;
-    }
-
     pub fn wall(&self, id: ElementId) -> Option<&WallFacts> {
         self.walls.find(&id, |w| w.id).map(|i| &self.walls[i])
     }
@@ -192,15 +190,12 @@ impl Facts {
 
     /// The room whose floor holds a point (a point on a boundary counts for the first such room).
     pub fn room_at(&self, p: Pt) -> Option<RoomIndex> {
-        let near = self.grids.rooms.query(Bounds::of([p]));
-        near.into_iter().find(|&i| self.rooms[i].shape.contains(p)).map(RoomIndex)
+        self.grids.rooms.first_at(p, |i| self.rooms[i].shape.contains(p)).map(RoomIndex)
     }
 
     /// The pieces of one element.
     pub fn solids_of(&self, id: ElementId) -> impl Iterator<Item = &Solid> + Clone {
-        let first = self.solids.partition_point(|s| s.element < id);
-        let last = self.solids.partition_point(|s| s.element <= id);
-        self.solids.range(first, last)
+        self.solids.of(id).iter()
     }
 
     /// The openings that lead outdoors, by id.
@@ -233,7 +228,7 @@ impl Facts {
 
     /// The solids whose boxes meet a box, in order.
     pub fn solids_near(&self, bounds: Bounds) -> impl Iterator<Item = &Solid> {
-        self.grids.solids.query(bounds).into_iter().map(|i| &self.solids[i])
+        self.solids.within(self.grids.solids.query(bounds), bounds)
     }
 
     /// The overheads whose boxes meet a box, by id.

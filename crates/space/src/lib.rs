@@ -41,7 +41,7 @@ pub use reach::{
     ClearSpan, Intrusion, Zone, box_before, clear_before, clear_span, front_box, intrusions,
 };
 pub use rooms::{Room, RoomIndex, room_core};
-pub use solids::{Solid, SolidKind};
+pub use solids::{Solid, SolidKind, Solids};
 pub use step::derive_from;
 pub use wall_space::{WallSpace, wall_spaces};
 pub use walls::{LayerStrip, WallFacts, WallKind};

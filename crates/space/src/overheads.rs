@@ -1,9 +1,11 @@
 //! Overheads: the floor they hang over and the clear height under them.
 
-use geometry::{Bounds, Pt, Ring, Seg, Shape, orient, overlay, twice_area};
+use geometry::{Bounds, Pt, Ring, Seg, Shape, edges, orient, overlay, twice_area};
 use measure::Len;
-use plan::element::{OverheadKind, OverheadShape};
+use plan::element::{BodyKind, OverheadKind, OverheadShape};
 use plan::{Body, Element, ElementId, Plan};
+
+use crate::standing::Standing;
 
 /// One overhead as it hangs over the floor.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -21,8 +23,8 @@ pub struct OverheadFacts {
 }
 
 /// Every standing overhead of some area, by id.
-pub(crate) fn overheads(plan: &Plan) -> Vec<OverheadFacts> {
-    plan.elements().iter().filter_map(|e| one(plan, e)).collect()
+pub(crate) fn overheads(plan: &Plan, standing: &Standing) -> Vec<OverheadFacts> {
+    standing.of(plan, &[BodyKind::Overhead]).filter_map(|e| one(plan, e)).collect()
 }
 
 /// An element as an overhead, where it is a standing one of some area.
@@ -77,7 +79,14 @@ impl OverheadFacts {
 /// They do when an edge of the shape runs through the ring's interior; when none does, the ring lies
 /// wholly inside or outside, and one of its inner points tells.
 pub(crate) fn overlaps(shape: &Shape, convex: &[Pt]) -> bool {
-    shape.perimeter_edges().any(|e| pierces(e, convex)) || shape.contains(middle(convex))
+    let around = Bounds::of(convex);
+    let apart = |a: i32, b: i32, low: i32, high: i32| a.max(b) <= low || a.min(b) >= high;
+    let near = |e: &Seg| {
+        !apart(e.a.x, e.b.x, around.min.x, around.max.x)
+            && !apart(e.a.y, e.b.y, around.min.y, around.max.y)
+    };
+    let enters = |ring: &Ring| edges(ring).any(|e| near(&e) && pierces(e, convex));
+    shape.contains(middle(convex)) || shape.rings().any(enters)
 }
 
 /// Whether a segment meets the interior of a convex counter-clockwise ring: no edge of the ring and

@@ -3,33 +3,32 @@
 
 use geometry::{Pt, Ring, Vec2};
 
-/// Corners of the polygon round a unit quarter disc.
+/// Along the first axis, the corners of the polygon round a unit quarter disc; along the second, the same backwards.
 ///
 /// Its sides touch the disc at 0°, 11.25°, ... 90°; the corners lie between at distance 1 / cos 5.625°,
-/// at most 0.5 % outside. Values: cos and sin of 5.625° + k 11.25°, over cos 5.625°.
-const QUARTER: [(f64, f64); 8] = [
-    (1.0, 0.098_491_403_357_164_25),
-    (0.961_570_560_806_460_8, 0.291_689_240_675_092_2),
-    (0.886_188_504_216_112_6, 0.473_677_624_055_087_23),
-    (0.776_750_720_388_977_9, 0.637_462_841_984_117_2),
-    (0.637_462_841_984_117_2, 0.776_750_720_388_977_9),
-    (0.473_677_624_055_087_23, 0.886_188_504_216_112_6),
-    (0.291_689_240_675_092_2, 0.961_570_560_806_460_8),
-    (0.098_491_403_357_164_25, 1.0),
+/// at most 0.5 % outside. Values: cos of 5.625° + k 11.25°, over cos 5.625°.
+const QUARTER: [f64; 8] = [
+    1.0,
+    0.961_570_560_806_460_8,
+    0.886_188_504_216_112_6,
+    0.776_750_720_388_977_9,
+    0.637_462_841_984_117_2,
+    0.473_677_624_055_087_23,
+    0.291_689_240_675_092_2,
+    0.098_491_403_357_164_25,
 ];
 
 /// The regular polygon of 32 sides round a disc; four of its sides are axis-parallel and touch the
 /// disc, so that distances along the axes are exact.
 pub(crate) fn disc(centre: Pt, radius: i64) -> Ring {
-    let (e, n) = (Vec2::new(radius, 0), Vec2::new(0, radius));
-    [(e, n), (n, -e), (-e, -n), (-n, e)].into_iter().flat_map(|(f, t)| arc(centre, f, t)).collect()
-}
-
-fn arc(centre: Pt, from: Vec2, to: Vec2) -> impl Iterator<Item = Pt> {
-    QUARTER.into_iter().map(move |(c, s)| {
-        let part = |f: i64, t: i64| (f as f64 * c + t as f64 * s).round() as i64;
-        centre + Vec2::new(part(from.x, to.x), part(from.y, to.y))
-    })
+    let at = QUARTER.map(|c| (radius as f64 * c).round() as i64);
+    let quarter = || at.iter().zip(at.iter().rev()).map(|(x, y)| Vec2::new(*x, *y));
+    let mut ring = Vec::with_capacity(4 * at.len());
+    ring.extend(quarter().map(|v| centre + v));
+    ring.extend(quarter().map(|v| centre + v.left()));
+    ring.extend(quarter().map(|v| centre + -v));
+    ring.extend(quarter().map(|v| centre + -v.left()));
+    ring
 }
 
 #[cfg(test)]
@@ -39,7 +38,7 @@ mod tests {
 
     #[test]
     fn the_ratios_are_those_of_the_tangent_polygon() {
-        for (k, (c, s)) in QUARTER.into_iter().enumerate() {
+        for (k, (c, s)) in QUARTER.into_iter().zip(QUARTER.into_iter().rev()).enumerate() {
             let angle = (5.625 + 11.25 * k as f64).to_radians();
             let r = 1.0 / 5.625f64.to_radians().cos();
             assert!((c - r * angle.cos()).abs() < 1e-15 && (s - r * angle.sin()).abs() < 1e-15);

@@ -18,6 +18,26 @@ impl Standing {
         Standing(kinds)
     }
 
+    /// The standing elements of some kinds, by id.
+    pub fn of<'a>(
+        &'a self,
+        plan: &'a Plan,
+        kinds: &[BodyKind],
+    ) -> impl Iterator<Item = &'a Element> + use<'a> {
+        let of = |kind: &BodyKind| self.0[*kind as usize].as_slice();
+        let (one, several) = match kinds {
+            [kind] => (of(kind), Vec::new()),
+            _ => {
+                let mut all: Vec<u32> = kinds.iter().flat_map(of).copied().collect();
+                // A few runs in order.
+                all.sort();
+                ([].as_slice(), all)
+            }
+        };
+        let elements = plan.elements().shared();
+        one.iter().copied().chain(several).map(|i| &*elements[i as usize])
+    }
+
     /// The standing openings with their hosts, by host.
     pub fn hosted(&self, plan: &Plan) -> Vec<(ElementId, u32)> {
         let of = |kind: BodyKind| self.0[kind as usize].iter().copied();
@@ -47,16 +67,6 @@ impl Facts {
 
     /// The standing elements of some kinds, by id.
     pub fn standing(&self, kinds: &[BodyKind]) -> impl Iterator<Item = &Element> + use<'_> {
-        let of = |kind: &BodyKind| self.standing.0[*kind as usize].as_slice();
-        let (one, several) = match kinds {
-            [kind] => (of(kind), Vec::new()),
-            _ => {
-                let mut all: Vec<u32> = kinds.iter().flat_map(of).copied().collect();
-                all.sort_unstable();
-                ([].as_slice(), all)
-            }
-        };
-        let elements = self.plan.elements().shared();
-        one.iter().copied().chain(several).map(|i| &*elements[i as usize])
+        self.standing.of(&self.plan, kinds)
     }
 }

@@ -6,9 +6,10 @@ mod window;
 
 use geometry::{Bounds, Pt, Ring, Seg};
 use measure::Len;
-use plan::element::{End, Opening, OpeningKind, Side, Well};
+use plan::element::{BodyKind, End, Opening, OpeningKind, Side, Well};
 use plan::{Body, Element, ElementId, Plan};
 
+use crate::standing::Standing;
 use crate::{List, RoomIndex, WallFacts, WallKind};
 
 pub use door::{DoorClear, door_clear};
@@ -86,11 +87,12 @@ impl OpeningFacts {
 /// Every standing opening whose host stands, by id. `room_at` finds the room of a point.
 pub(crate) fn openings(
     plan: &Plan,
+    all: &Standing,
     walls: &List<WallFacts>,
     room_at: &dyn Fn(Pt) -> Option<RoomIndex>,
 ) -> Vec<OpeningFacts> {
     let strips = strips(walls.iter());
-    let all = plan.elements().iter();
+    let all = all.of(plan, &[BodyKind::Door, BodyKind::Window]);
     all.filter_map(|element| standing(element, walls, &strips, room_at)).collect()
 }
 
@@ -130,8 +132,6 @@ fn one(
     let right = stretch(host.right);
     let left = stretch(host.left.offset_left(furring_over(host, strips, line)));
     let out = host.line.dir().left().with_len(PROBE);
-    let left_room = room_at(left.a.midway(left.b) + out);
-    let right_room = room_at(right.a.midway(right.b) - out);
     let (clear_width, clear_height, clear_estimated, leaves) = match &opening.kind {
         OpeningKind::Door(door) => {
             let clear = door_clear(door);
@@ -152,7 +152,7 @@ fn one(
             (clear.width, clear.height, clear.estimated, Vec::new())
         }
     };
-    OpeningFacts {
+    let opening = OpeningFacts {
         id,
         host: host.id,
         quad: [right.a, right.b, left.b, left.a],
@@ -160,11 +160,28 @@ fn one(
         clear_width,
         clear_height,
         clear_estimated,
-        left: left_room,
-        right: right_room,
-        outside: host.kind == WallKind::Shell && (left_room.is_none() || right_room.is_none()),
+        left: None,
+        right: None,
+        outside: false,
         leaves,
-    }
+    };
+    between_rooms(opening, host, room_at)
+}
+
+/// An opening that is as it was, but for the rooms on its two sides.
+pub(crate) fn between_rooms(
+    opening: OpeningFacts,
+    host: &WallFacts,
+    room_at: &dyn Fn(Pt) -> Option<RoomIndex>,
+) -> OpeningFacts {
+    let out = host.line.dir().left().with_len(PROBE);
+    let middle = |side| {
+        let face: Seg = opening.face(side);
+        face.a.midway(face.b)
+    };
+    let (left, right) = (room_at(middle(Side::Left) + out), room_at(middle(Side::Right) - out));
+    let outside = host.kind == WallKind::Shell && (left.is_none() || right.is_none());
+    OpeningFacts { left, right, outside, ..opening }
 }
 
 /// The thickness of the furring that an opening goes through.

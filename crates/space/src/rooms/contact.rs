@@ -1,6 +1,6 @@
 //! Which walls have a face on a room.
 
-use geometry::{Bounds, Pt, Seg, edges, nearest_on};
+use geometry::{Bounds, Pt, Seg, Shape, edges, nearest_on};
 use measure::Len;
 use plan::ElementId;
 
@@ -20,25 +20,39 @@ pub(super) fn walls_on(
 ) -> Vec<ElementId> {
     let mut found: Vec<ElementId> = Vec::new();
     for edge in room {
-        let near = Bounds::of([edge.a, edge.b]).grow(Len::from_units(SLACK));
-        for i in outlines.query(near) {
-            if !found.contains(&walls[i].id) && edges(&walls[i].outline).any(|e| share(edge, e)) {
-                found.push(walls[i].id);
+        let near = around(edge);
+        outlines.each_near(near, |i| {
+            let wall = &walls[i];
+            if !found.contains(&wall.id) && lies_on(edge, near, wall) {
+                found.push(wall.id);
             }
-        }
+        });
     }
     found.sort_unstable();
     found
 }
 
-/// Whether two edges lie on each other over some length: of the ends that lie on the other edge, two
-/// are apart.
+/// Whether the face of a wall lies on an edge of a room.
+pub(super) fn is_on(shape: &Shape, wall: &WallFacts) -> bool {
+    let outline = Bounds::of(&wall.outline);
+    let mut near =
+        shape.perimeter_edges().map(|e| (e, around(e))).filter(|(_, b)| b.meets(outline));
+    near.any(|(edge, near)| lies_on(edge, near, wall))
+}
+
+fn around(edge: Seg) -> Bounds {
+    Bounds::of([edge.a, edge.b]).grow(Len::from_units(SLACK))
+}
+
+/// Whether an edge of a wall's outline lies on an edge of a room, in the box of which it must be.
+fn lies_on(edge: Seg, near: Bounds, wall: &WallFacts) -> bool {
+    let meets = |e: &Seg| near.meets(Bounds::of([e.a, e.b]));
+    edges(&wall.outline).filter(meets).any(|e| share(edge, e))
+}
+
+/// Whether two edges that are near each other lie on each other over some length: of the ends that lie on the other
+/// edge, two are apart.
 fn share(s: Seg, t: Seg) -> bool {
-    let slack = Len::from_units(SLACK);
-    let (s_box, t_box) = (Bounds::of([s.a, s.b]), Bounds::of([t.a, t.b]));
-    if !s_box.grow(slack).meets(t_box) {
-        return false;
-    }
     let mut first: Option<Pt> = None;
     for (p, other) in [(s.a, t), (s.b, t), (t.a, s), (t.b, s)] {
         let off = nearest_on(other, p) - p;

@@ -63,9 +63,7 @@ impl About<'_> {
         tags: &Tags<'_>,
         openings: Vec<ElementId>,
     ) -> Room {
-        let near = self.overhead_places.query(shape.bounds());
-        let near: Vec<&OverheadFacts> = near.into_iter().map(|i| &self.overheads[i]).collect();
-        let (lowest, highest) = headroom::range(&shape, &near, self.plan.site.ceiling_height());
+        let (lowest, highest) = self.heights(&shape);
         let along = longest(&shape);
         let speaker = tags.first();
         Room {
@@ -80,13 +78,35 @@ impl About<'_> {
             room_use: speaker.map(|(_, tag)| tag.room_use).unwrap_or_default(),
             along,
             clear: (extent(&shape, along.vec()), extent(&shape, along.left().vec())),
-            walls: contact::walls_on(shape.perimeter_edges(), self.walls, self.outlines),
+            walls: self.walls_on(&shape),
             openings,
             label_at: label_at(&shape),
             lowest,
             highest,
             shape,
         }
+    }
+
+    /// A room that has kept its shape, its tags, its place in the list and what hangs over it, where the walls at some
+    /// places are not as they were.
+    pub fn same_floor(self, before: &Room, openings: Vec<ElementId>, changed: &[usize]) -> Room {
+        let changed = || changed.iter().map(|i| &self.walls[*i]);
+        let same = |id: &&ElementId| changed().all(|w| w.id != **id);
+        let mut walls: Vec<ElementId> = before.walls.iter().filter(same).copied().collect();
+        walls.extend(changed().filter(|w| contact::is_on(&before.shape, w)).map(|w| w.id));
+        walls.sort_unstable();
+        Room { openings, walls, ..before.clone() }
+    }
+
+    /// The lowest and the highest clear height over a floor.
+    pub fn heights(self, shape: &Shape) -> (Len, Len) {
+        let near = self.overhead_places.query(shape.bounds());
+        let near: Vec<&OverheadFacts> = near.into_iter().map(|i| &self.overheads[i]).collect();
+        headroom::range(shape, &near, self.plan.site.ceiling_height())
+    }
+
+    fn walls_on(self, shape: &Shape) -> Vec<ElementId> {
+        contact::walls_on(shape.perimeter_edges(), self.walls, self.outlines)
     }
 }
 

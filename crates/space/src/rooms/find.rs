@@ -5,13 +5,14 @@
 //! The face that reaches the frame is the open one and no room. A face under 1 sq ft in which no tag
 //! stands is a cavity, such as the space between furring and a partition, and no room either.
 
-use geometry::{Bounds, Pt, Ring, Shape, overlay};
+use geometry::{Bounds, Grid, Pt, Shape, overlay};
 use measure::{Area, Len};
-use plan::element::RoomTag;
+use plan::element::{BodyKind, RoomTag};
 use plan::{Body, ElementId, Plan};
 
 use super::RoomIndex;
 use crate::places::Places;
+use crate::standing::Standing;
 use crate::{List, WallFacts};
 
 /// A face with less floor than this is no room unless a tag stands in it.
@@ -26,11 +27,9 @@ pub(crate) struct Floors<'a> {
 }
 
 impl<'a> Floors<'a> {
-    pub fn find(plan: &'a Plan, walls: &List<WallFacts>) -> Floors<'a> {
-        let tags: Vec<(ElementId, &RoomTag)> = plan
-            .elements()
-            .iter()
-            .filter(|e| e.stands())
+    pub fn find(plan: &'a Plan, standing: &'a Standing, walls: &List<WallFacts>) -> Floors<'a> {
+        let tags: Vec<(ElementId, &RoomTag)> = standing
+            .of(plan, &[BodyKind::RoomTag])
             .filter_map(|e| match &e.body {
                 Body::RoomTag(tag) => Some((e.id, tag)),
                 _ => None,
@@ -38,7 +37,7 @@ impl<'a> Floors<'a> {
             .collect();
         let mut shapes = enclosed(walls);
         shapes.retain(|s| s.area() >= LEAST || tags.iter().any(|(_, t)| s.contains(t.at)));
-        let grid = Places::new(shapes.iter().map(Shape::bounds).collect());
+        let grid = Places::from(Grid::new(shapes.iter().map(Shape::bounds).collect()));
         let mut floors = Floors { shapes, grid, tags: Vec::new() };
         floors.tags = tags.into_iter().map(|(id, t)| (id, t, floors.at(t.at))).collect();
         floors
@@ -46,26 +45,27 @@ impl<'a> Floors<'a> {
 
     /// The first room whose floor holds a point.
     pub fn at(&self, p: Pt) -> Option<RoomIndex> {
-        let near = self.grid.query(Bounds::of([p]));
-        near.into_iter().find(|&i| self.shapes[i].contains(p)).map(RoomIndex)
+        self.grid.first_at(p, |i| self.shapes[i].contains(p)).map(RoomIndex)
     }
 }
 
 /// Every bounded face of the walls, large or small.
 pub(crate) fn enclosed(walls: &List<WallFacts>) -> Vec<Shape> {
-    let outlines: Vec<Ring> = walls.iter().map(|w| w.outline.clone()).collect();
-    let all = Bounds::of(outlines.iter().flatten());
+    let all = Bounds::of(walls.iter().flat_map(|w| &w.outline));
     if all.is_empty() {
         return Vec::new();
     }
     let frame = all.grow(Len::inches(12));
-    let mut faces = overlay::difference(&[frame.ring()], &outlines);
+    let mut faces = overlay::without(&frame.ring(), walls.iter().map(|w| w.outline.as_slice()));
     faces.retain(|face| face.bounds() != frame);
     faces
 }
 
 /// The faces of some walls within a frame: those that lie inside it, and those that reach it.
-pub(crate) fn within(frame: Bounds, outlines: &[Ring]) -> (Vec<Shape>, Vec<Shape>) {
+pub(crate) fn within<'a>(
+    frame: Bounds,
+    outlines: impl Iterator<Item = &'a [Pt]>,
+) -> (Vec<Shape>, Vec<Shape>) {
     let reaches = |face: &Shape| {
         let b = face.bounds();
         b.min.x == frame.min.x
@@ -73,6 +73,6 @@ pub(crate) fn within(frame: Bounds, outlines: &[Ring]) -> (Vec<Shape>, Vec<Shape
             || b.max.x == frame.max.x
             || b.max.y == frame.max.y
     };
-    let faces = overlay::difference(&[frame.ring()], outlines);
+    let faces = overlay::without(&frame.ring(), outlines);
     faces.into_iter().partition(|face| !reaches(face))
 }

@@ -44,9 +44,8 @@ impl Step<'_> {
         let holds = dirty.iter().map(|i| old(i).bounds()).chain(boxes.iter().copied());
         let frame = holds.fold(Bounds::EMPTY, Bounds::union).grow(NEAR);
         let near = self.now.grids.outlines.query(frame);
-        let outlines: Vec<_> =
-            near.into_iter().map(|i| self.now.walls[i].outline.clone()).collect();
-        let (inside, reaching) = rooms::within(frame, &outlines);
+        let outlines = near.into_iter().map(|i| self.now.walls[i].outline.as_slice());
+        let (inside, reaching) = rooms::within(frame, outlines);
         // What reaches the frame beside a changed wall may be a new room that is larger than the window.
         let beside = |face: &Shape| boxes.iter().any(|b| b.meets(face.bounds()));
         if reaching.iter().any(beside) {

@@ -12,12 +12,14 @@ use std::sync::Arc;
 
 use geometry::{Bounds, Pt, Shape};
 use measure::Len;
+use plan::element::BodyKind;
 use plan::{Body, Element, ElementId, Plan};
 
 use crate::changes::is_the_same_thing;
 use crate::facts::thing_box;
 use crate::rooms::{About, Tags};
-use crate::{Facts, OpeningFacts, RoomIndex, derive, openings, overheads, solids};
+use crate::{Facts, OpeningFacts, Room, RoomIndex, WallFacts, WallKind, derive};
+use crate::{openings, overheads, solids};
 
 /// More edited elements than this are not a step.
 const MOST: usize = 48;
@@ -63,7 +65,7 @@ impl<'a> Step<'a> {
             self.now.grids.rooms.put(*i, shape.bounds());
         }
         let changed_openings = self.openings(&changed_walls, &shapes)?;
-        self.solids(&changed_walls, &changed_openings);
+        self.solids(&changed_walls, &changed_openings)?;
         self.rooms(&changed_walls, &under, shapes, &changed_openings)?;
         Some(self.now)
     }
@@ -106,26 +108,31 @@ impl<'a> Step<'a> {
         walls: &[usize],
         shapes: &BTreeMap<usize, Shape>,
     ) -> Option<BTreeSet<usize>> {
-        let mut ids: BTreeSet<ElementId> = BTreeSet::new();
         let edited = self.edited.iter().filter(|(_, e)| matches!(e.body, Body::Opening(_)));
-        ids.extend(edited.map(|(_, e)| e.id));
+        let mut anew: BTreeSet<ElementId> = edited.map(|(_, e)| e.id).collect();
         for i in walls {
-            ids.extend(self.openings_of_host(self.now.walls[*i].id).map(|e| e.id));
+            anew.extend(self.openings_of_host(self.now.walls[*i].id).map(|e| e.id));
         }
+        let mut beside: BTreeSet<usize> = BTreeSet::new();
         for (i, shape) in shapes {
             for bounds in [self.before.rooms[*i].shape.bounds(), shape.bounds()] {
-                ids.extend(self.before.openings_near(bounds.grow(NEAR)).map(|o| o.id));
+                let near = self.before.grids.openings.query(bounds.grow(NEAR));
+                beside.extend(near);
             }
         }
-        let furring = self.now.standing(&[plan::element::BodyKind::Furring]);
-        let strips = openings::strips(furring.filter_map(|e| self.now.wall(e.id)));
         let room_at = |p: Pt| self.room_at(shapes, p);
-        let one = |id: ElementId| {
+        let mut new: Vec<(ElementId, Option<OpeningFacts>)> = Vec::new();
+        for old in beside.into_iter().map(|i| &self.before.openings[i]) {
+            if !anew.contains(&old.id) {
+                let host = self.now.wall(old.host)?;
+                new.push((old.id, Some(openings::between_rooms(old.clone(), host, &room_at))));
+            }
+        }
+        let strips = self.strips(walls);
+        for id in anew {
             let element = self.plan.get(id)?;
-            openings::standing(element, &self.now.walls, &strips, &room_at)
-        };
-        let new: Vec<(ElementId, Option<OpeningFacts>)> =
-            ids.into_iter().map(|id| (id, one(id))).collect();
+            new.push((id, openings::standing(element, &self.now.walls, &strips, &room_at)));
+        }
         let mut changed = BTreeSet::new();
         for (id, new) in new {
             match (self.now.openings.find(&id, |o| o.id), new) {
@@ -141,6 +148,16 @@ impl<'a> Step<'a> {
         Some(changed)
     }
 
+    /// The furring that openings may go through, where a foundation wall has changed or an opening was edited.
+    fn strips(&self, walls: &[usize]) -> Vec<&WallFacts> {
+        let edited = self.edited.iter().any(|(_, e)| matches!(e.body, Body::Opening(_)));
+        if !edited && walls.iter().all(|i| self.now.walls[*i].kind == WallKind::Partition) {
+            return Vec::new();
+        }
+        let furring = self.now.standing(&[BodyKind::Furring]);
+        openings::strips(furring.filter_map(|e| self.now.wall(e.id)))
+    }
+
     fn openings_of_host(&self, host: ElementId) -> impl Iterator<Item = &'a Element> + use<'_, 'a> {
         let hosted = &self.before.hosted;
         let first = hosted.partition_point(|(h, _)| *h < host);
@@ -150,40 +167,30 @@ impl<'a> Step<'a> {
 
     /// The first room whose floor holds a point.
     fn room_at(&self, shapes: &BTreeMap<usize, Shape>, p: Pt) -> Option<RoomIndex> {
-        let near = self.now.grids.rooms.query(Bounds::of([p]));
-        let shape = |i: &usize| shapes.get(i).unwrap_or(&self.before.rooms[*i].shape);
-        near.into_iter().find(|i| shape(i).contains(p)).map(RoomIndex)
+        let shape = |i: usize| shapes.get(&i).unwrap_or(&self.before.rooms[i].shape);
+        self.now.grids.rooms.first_at(p, |i| shape(i).contains(p)).map(RoomIndex)
     }
 
     /// The pieces of what was edited, of walls that have changed, and of the walls of openings that have.
-    fn solids(&mut self, walls: &[usize], openings: &BTreeSet<usize>) {
+    fn solids(&mut self, walls: &[usize], openings: &BTreeSet<usize>) -> Option<()> {
         let edited = self.edited.iter().map(|(_, e)| e.id);
         let mut ids: BTreeSet<ElementId> = edited.collect();
         ids.extend(walls.iter().map(|i| self.now.walls[*i].id));
         ids.extend(openings.iter().map(|i| self.now.openings[*i].host));
         for id in ids {
-            let new = match (self.now.wall(id), self.plan.get(id)) {
-                (Some(wall), _) => {
+            let new = match self.now.wall(id) {
+                Some(wall) => {
                     let openings = self.openings_of_host(id);
-                    let openings = openings.filter_map(|e| self.now.opening(e.id));
-                    solids::of_wall(self.plan, wall, openings)
+                    let openings = openings.filter_map(|e| Some((e, self.now.opening(e.id)?)));
+                    Some(solids::of_wall(self.plan, wall, openings))
                 }
-                (None, Some(element)) => solids::of_thing(self.plan, element),
-                (None, None) => Vec::new(),
+                None => solids::of_thing(self.plan, self.plan.get(id)?),
             };
-            let first = self.now.solids.partition_point(|s| s.element < id);
-            if self.now.solids_of(id).count() != new.len() {
-                let all = solids::solids(self.plan, &self.now.walls, &self.now.openings).into();
-                self.now.set_solids(all);
-                return;
-            }
-            for (i, solid) in new.into_iter().enumerate() {
-                if self.now.solids[first + i] != solid {
-                    self.now.grids.solids.put(first + i, solid.bounds());
-                    self.now.solids.put(first + i, solid);
-                }
-            }
+            let Some(new) = new else { continue };
+            let (i, bounds) = self.now.solids.put(id, new)?;
+            self.now.grids.solids.put(i, bounds);
         }
+        Some(())
     }
 
     /// The rooms of another shape, beside changed walls, with changed openings, or under changed overheads. `None` where
@@ -236,7 +243,6 @@ impl<'a> Step<'a> {
             let ids: BTreeSet<ElementId> = old.openings.iter().copied().chain(changed).collect();
             let openings = ids.into_iter().filter_map(|id| self.now.opening(id)).filter(opens);
             let openings = openings.map(|o| o.id).collect();
-            let shape = shapes.remove(&i).unwrap_or_else(|| old.shape.clone());
             let about = About {
                 plan: self.plan,
                 walls: &self.now.walls,
@@ -244,7 +250,15 @@ impl<'a> Step<'a> {
                 overheads: &self.now.overheads,
                 overhead_places: &self.now.grids.overheads,
             };
-            rooms.push((i, about.room(RoomIndex(i), shape, &tags, openings)));
+            let room = match shapes.remove(&i) {
+                Some(shape) => about.room(RoomIndex(i), shape, &tags, openings),
+                None if under.is_empty() => about.same_floor(old, openings, walls),
+                None => {
+                    let (lowest, highest) = about.heights(&old.shape);
+                    Room { lowest, highest, ..about.same_floor(old, openings, walls) }
+                }
+            };
+            rooms.push((i, room));
         }
         for (i, room) in rooms {
             if room != self.now.rooms[i] {

@@ -4,67 +4,68 @@ use std::collections::BTreeSet;
 
 use geometry::Bounds;
 use plan::element::BodyKind;
-use plan::{Body, ElementId};
+use plan::{Body, Element, ElementId};
 
 use super::Step;
+use crate::WallKind;
 use crate::walls::{self, Cuts};
 
 impl Step<'_> {
     /// Derives again the walls that edited partitions met or meet, and those of edited openings; the places of those
     /// that have changed. How a wall is joined depends on the walls whose boxes meet its own, and on no other.
     pub(super) fn walls(&mut self) -> Option<Vec<usize>> {
-        let edited = self.edited.iter().filter(|(_, e)| e.stands());
-        let mut moved: Vec<ElementId> = Vec::new();
-        let mut hosts: BTreeSet<ElementId> = BTreeSet::new();
-        for (_, element) in edited {
+        let before = &self.before.walls;
+        let mut moved: Vec<(usize, Bounds)> = Vec::new();
+        let mut wanted: Vec<usize> = Vec::new();
+        for (_, element) in self.edited.iter().filter(|(_, e)| e.stands()) {
             match &element.body {
-                Body::Partition(_) => moved.push(element.id),
-                Body::Opening(o) => drop(hosts.insert(o.host)),
+                Body::Partition(_) => {
+                    moved.push((self.wall_place(element.id)?, walls::bounds(self.plan, element)?));
+                }
+                Body::Opening(o) => wanted.extend(self.wall_place(o.host)),
                 _ => {}
             }
         }
-        if moved.is_empty() && hosts.is_empty() {
-            return Some(Vec::new());
+        let mut among = self.furring_on(&wanted);
+        if !among.is_empty() {
+            wanted.extend(&among);
+            let all = self.before.standing(&[BodyKind::Shell, BodyKind::Furring]);
+            among.extend(all.filter_map(|e| self.wall_place(e.id)));
         }
-        let only: BTreeSet<ElementId> = moved.iter().copied().collect();
-        let unjoined = walls::some(self.plan, &only, &only, &Cuts::of_openings([].into_iter()))?;
-        let mut wanted: BTreeSet<ElementId> = only;
-        for new in &unjoined {
-            let old = self.before.wall(new.id)?;
-            for bounds in [old.body_bounds(), new.body_bounds()] {
-                wanted.extend(self.bodies_near(bounds));
+        for (i, new) in &moved {
+            wanted.push(*i);
+            for bounds in [before[*i].body_bounds(), *new] {
+                // Furring joins no partition.
+                let joins = |i: usize| before[i].host.is_none();
+                self.before
+                    .grids
+                    .bodies
+                    .each_near(bounds, |i| wanted.extend(joins(i).then_some(i)));
             }
         }
-        // Furring joins no partition.
-        wanted.retain(|id| self.before.wall(*id).is_some_and(|w| w.host.is_none()));
-        let mut among = wanted.clone();
-        let strips = self.before.standing(&[BodyKind::Furring]).map(|e| e.id);
-        let strips = strips.filter_map(|id| self.before.wall(id));
-        let strips: Vec<_> =
-            strips.filter(|w| w.host.is_some_and(|h| hosts.contains(&h))).map(|w| w.id).collect();
-        hosts.retain(|id| self.before.wall(*id).is_some());
-        wanted.extend(&hosts);
-        if !strips.is_empty() {
-            wanted.extend(strips);
-            let all = self.before.standing(&[BodyKind::Shell, BodyKind::Furring]);
-            among.extend(all.map(|e| e.id).filter(|id| self.before.wall(*id).is_some()));
+        tidy(&mut wanted);
+        let boxes = wanted.iter().map(|i| before[*i].body_bounds());
+        for bounds in moved.iter().map(|(_, new)| *new).chain(boxes) {
+            self.before.grids.bodies.each_near(bounds, |i| among.push(i));
         }
-        let boxes = unjoined.iter().map(|w| w.body_bounds());
-        let boxes =
-            boxes.chain(wanted.iter().filter_map(|id| Some(self.before.wall(*id)?.body_bounds())));
-        for bounds in boxes.collect::<Vec<_>>() {
-            among.extend(self.bodies_near(bounds));
-        }
-        among.extend(&wanted);
-        let cut: BTreeSet<ElementId> = wanted
-            .iter()
-            .filter_map(|id| self.before.wall(*id))
-            .map(|w| w.host.unwrap_or(w.id))
-            .collect();
-        let cuts = Cuts::of_openings(cut.iter().flat_map(|host| self.openings_of_host(*host)));
+        tidy(&mut among);
+        self.joined(&wanted, &among)
+    }
+
+    /// Derives some walls again, where `among` holds them and all that they may join; the places of those that have
+    /// changed.
+    fn joined(&mut self, wanted: &[usize], among: &[usize]) -> Option<Vec<usize>> {
+        let before = &self.before.walls;
+        let host = |i: &usize| before[*i].host.unwrap_or(before[*i].id);
+        let hosts: BTreeSet<ElementId> = wanted.iter().map(host).collect();
+        let cuts = Cuts::of(hosts.into_iter().flat_map(|host| self.openings_of_host(host)));
+        let element = |i: &usize| self.plan.get(before[*i].id);
+        let elements: Vec<&Element> = among.iter().map(element).collect::<Option<_>>()?;
+        let at = |i: &usize| among.binary_search(i).ok();
+        let at: Vec<usize> = wanted.iter().map(at).collect::<Option<_>>()?;
+        let new = walls::some(self.plan, elements.into_iter(), &at, &cuts)?;
         let mut changed = Vec::new();
-        for new in walls::some(self.plan, &wanted, &among, &cuts)? {
-            let i = self.now.walls.find(&new.id, |w| w.id)?;
+        for (&i, new) in wanted.iter().zip(new) {
             let old = &self.now.walls[i];
             if new == *old {
                 continue;
@@ -79,7 +80,26 @@ impl Step<'_> {
         Some(changed)
     }
 
-    fn bodies_near(&self, bounds: Bounds) -> impl Iterator<Item = ElementId> {
-        self.before.grids.bodies.query(bounds).into_iter().map(|i| self.before.walls[i].id)
+    /// The furring on those of some walls that are foundation walls.
+    fn furring_on(&self, hosts: &[usize]) -> Vec<usize> {
+        let before = &self.before.walls;
+        let shell = |i: &&usize| before[**i].kind == WallKind::Shell;
+        let shells: Vec<ElementId> = hosts.iter().filter(shell).map(|i| before[*i].id).collect();
+        if shells.is_empty() {
+            return Vec::new();
+        }
+        let furring = self.before.standing(&[BodyKind::Furring]);
+        let places = furring.filter_map(|e| self.wall_place(e.id));
+        places.filter(|i| before[*i].host.is_some_and(|h| shells.contains(&h))).collect()
     }
+
+    fn wall_place(&self, id: ElementId) -> Option<usize> {
+        self.before.walls.find(&id, |w| w.id)
+    }
+}
+
+/// Puts places in order, each once.
+fn tidy(places: &mut Vec<usize>) {
+    places.sort_unstable();
+    places.dedup();
 }

@@ -34,11 +34,6 @@ pub(crate) struct Body {
     pub to: Len,
 }
 
-/// Every standing wall of some length and thickness, by id.
-pub(super) fn bodies(plan: &Plan) -> Vec<Body> {
-    plan.elements().iter().filter_map(|e| one(plan, e)).collect()
-}
-
 /// The body of an element, where it is a standing wall of some length and thickness.
 pub(super) fn one(plan: &Plan, e: &Element) -> Option<Body> {
     let joists = plan.site.joist_underside;

@@ -2,7 +2,7 @@
 
 use geometry::{Pt, orient};
 use measure::Len;
-use plan::{Body as Is, Element, ElementId, Plan};
+use plan::{Body as Is, Element, ElementId};
 
 use super::body::Body;
 use super::cap::Cap;
@@ -11,12 +11,8 @@ use super::cap::Cap;
 pub(crate) struct Cuts(Vec<(ElementId, Len, Len)>);
 
 impl Cuts {
-    pub fn new(plan: &Plan) -> Cuts {
-        Cuts::of_openings(plan.elements().iter())
-    }
-
     /// Those of some elements that may be openings.
-    pub fn of_openings<'a>(elements: impl Iterator<Item = &'a Element>) -> Cuts {
+    pub fn of<'a>(elements: impl Iterator<Item = &'a Element>) -> Cuts {
         let mut cuts: Vec<_> = elements
             .filter(|e| e.stands())
             .filter_map(|e| match &e.body {
@@ -29,7 +25,7 @@ impl Cuts {
     }
 
     /// The cuts of one host, in order.
-    pub fn of(&self, host: ElementId) -> &[(ElementId, Len, Len)] {
+    pub fn along(&self, host: ElementId) -> &[(ElementId, Len, Len)] {
         let first = self.0.partition_point(|c| c.0 < host);
         let last = self.0.partition_point(|c| c.0 <= host);
         &self.0[first..last]

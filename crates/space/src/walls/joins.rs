@@ -41,20 +41,22 @@ struct Corner {
     bevel: Option<Pt>,
 }
 
-/// The caps at `a` and `b` of every wall. `grid` holds the bounds of the bodies.
-pub(super) fn caps(bodies: &[Body], grid: &Grid) -> Vec<[Cap; 2]> {
+/// The caps at `a` and `b` of the walls that are wanted; those of others may be square. `grid` holds the bounds of the
+/// bodies.
+pub(super) fn caps(bodies: &[Body], grid: &Grid, wanted: impl Fn(usize) -> bool) -> Vec<[Cap; 2]> {
     let mut caps: Vec<[Cap; 2]> = bodies.iter().map(square_caps).collect();
-    let mut tips: Vec<Tip> = (0..bodies.len())
+    let mut ends: Vec<(Pt, usize, bool)> = (0..bodies.len())
         .filter(|&i| bodies[i].kind != WallKind::Furring)
-        .flat_map(|i| [Tip::new(bodies, i, false), Tip::new(bodies, i, true)])
+        .flat_map(|i| [(bodies[i].line.a, i, false), (bodies[i].line.b, i, true)])
         .collect();
-    tips.sort_by_key(|t| (t.at, t.body));
-    let mut hosts = Vec::new();
-    for group in tips.chunk_by_mut(|s, t| s.at == t.at) {
+    ends.sort_unstable();
+    let (mut group, mut hosts) = (Vec::new(), Vec::new());
+    for ends in ends.chunk_by(|s, t| s.0 == t.0).filter(|ends| ends.iter().any(|e| wanted(e.1))) {
+        group.clear();
+        group.extend(ends.iter().map(|&(_, i, finish)| Tip::new(bodies, i, finish)));
         hosts.clear();
         hosts.extend(
-            grid.query(geometry::Bounds::of([group[0].at]))
-                .into_iter()
+            grid.at(group[0].at)
                 .filter(|&j| bodies[j].holds(group[0].at) && group.iter().all(|t| t.body != j)),
         );
         let shared = group.len() > 1;

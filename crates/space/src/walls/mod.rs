@@ -7,12 +7,12 @@ mod furring;
 mod joins;
 mod strips;
 
-use std::collections::BTreeSet;
-
-use geometry::{Grid, Pt, Ring, Seg};
+use geometry::{Bounds, Grid, Pt, Ring, Seg};
 use measure::Len;
-use plan::element::Material;
-use plan::{ElementId, Plan};
+use plan::element::{BodyKind, Material};
+use plan::{Element, ElementId, Plan};
+
+use crate::standing::Standing;
 
 pub(crate) use body::Body;
 pub(crate) use cut::Cuts;
@@ -57,7 +57,7 @@ pub struct LayerStrip {
 
 impl WallFacts {
     /// The box in which other walls join it.
-    pub(crate) fn body_bounds(&self) -> geometry::Bounds {
+    pub(crate) fn body_bounds(&self) -> Bounds {
         body::bounds(self.left, self.right)
     }
 
@@ -75,35 +75,45 @@ impl WallFacts {
     }
 }
 
-/// Every standing wall, by id.
-pub(crate) fn walls(plan: &Plan, cuts: &Cuts) -> Vec<WallFacts> {
-    let bodies = body::bodies(plan);
+/// Every standing wall, by id, and the boxes in which they join.
+pub(crate) fn walls(plan: &Plan, standing: &Standing) -> (Vec<WallFacts>, Grid) {
+    let walls = standing.of(plan, &[BodyKind::Shell, BodyKind::Partition, BodyKind::Furring]);
+    let bodies: Vec<Body> = walls.filter_map(|e| body::one(plan, e)).collect();
+    let cuts = Cuts::of(standing.of(plan, &[BodyKind::Door, BodyKind::Window]));
     let grid = Grid::new(bodies.iter().map(Body::bounds).collect());
-    let mut caps = joins::caps(&bodies, &grid);
-    furring::join(&bodies, &mut caps);
-    bodies.iter().zip(&caps).map(|(body, caps)| one(body, caps, cuts)).collect()
+    let caps = joined(&bodies, &grid, |_| true);
+    let walls = bodies.iter().zip(&caps).map(|(body, caps)| one(body, caps, &cuts));
+    (walls.collect(), grid)
 }
 
-/// Some walls, where `among` holds them and every wall whose box meets theirs, by id. `None` where one of those is no
-/// wall.
-pub(crate) fn some(
+/// The walls at some places of a list, where `among` holds their elements and those of every wall whose box meets
+/// theirs, by id. `None` where one of those is no wall.
+pub(crate) fn some<'a>(
     plan: &Plan,
-    wanted: &BTreeSet<ElementId>,
-    among: &BTreeSet<ElementId>,
+    among: impl Iterator<Item = &'a Element>,
+    wanted: &[usize],
     cuts: &Cuts,
 ) -> Option<Vec<WallFacts>> {
-    let bodies: Option<Vec<Body>> =
-        among.iter().map(|id| body::one(plan, plan.get(*id)?)).collect();
-    let bodies = bodies?;
+    let bodies: Vec<Body> = among.map(|e| body::one(plan, e)).collect::<Option<_>>()?;
     let grid = Grid::new(bodies.iter().map(Body::bounds).collect());
-    let mut caps = joins::caps(&bodies, &grid);
-    furring::join(&bodies, &mut caps);
-    let wanted = bodies.iter().zip(&caps).filter(|(body, _)| wanted.contains(&body.id));
-    Some(wanted.map(|(body, caps)| one(body, caps, cuts)).collect())
+    let caps = joined(&bodies, &grid, |i| wanted.binary_search(&i).is_ok());
+    Some(wanted.iter().map(|&i| one(&bodies[i], &caps[i], cuts)).collect())
+}
+
+/// The box in which other walls would join an element, where it is a wall.
+pub(crate) fn bounds(plan: &Plan, element: &Element) -> Option<Bounds> {
+    body::one(plan, element).map(|body| body.bounds())
+}
+
+/// The ends of walls, right for those that are wanted.
+fn joined(bodies: &[Body], grid: &Grid, wanted: impl Fn(usize) -> bool) -> Vec<[cap::Cap; 2]> {
+    let mut caps = joins::caps(bodies, grid, wanted);
+    furring::join(bodies, &mut caps);
+    caps
 }
 
 fn one(body: &Body, caps: &[cap::Cap; 2], cuts: &Cuts) -> WallFacts {
-    let cuts = cut::along(body, cuts.of(body.host.unwrap_or(body.id)));
+    let cuts = cut::along(body, cuts.along(body.host.unwrap_or(body.id)));
     WallFacts {
         id: body.id,
         kind: body.kind,

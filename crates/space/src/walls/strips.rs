@@ -9,18 +9,14 @@ use super::cap::Cap;
 
 /// One strip for each layer, from left to right.
 pub(super) fn strips(body: &Body, [a, b]: &[Cap; 2]) -> Vec<LayerStrip> {
-    let mut from = Len::ZERO;
+    let at = |depth: Len| (depth, [across(body, a, depth), across(body, b, depth)]);
+    let mut left = at(Len::ZERO);
     body.layers
         .iter()
         .map(|layer| {
-            let to = from + layer.thickness;
-            let quad = [
-                across(body, a, to),
-                across(body, b, to),
-                across(body, b, from),
-                across(body, a, from),
-            ];
-            from = to;
+            let right = at(left.0 + layer.thickness);
+            let quad = [right.1[0], right.1[1], left.1[1], left.1[0]];
+            left = right;
             LayerStrip { material: layer.material, quad }
         })
         .collect()
@@ -47,6 +43,9 @@ fn part(p: Pt, q: Pt, depth: Len, whole: Len) -> Pt {
     let (d, w) = (i64::from(depth.units()), i64::from(whole.units()));
     // Halves go away from zero, so that a mirrored wall gets mirrored strips.
     let mid = |from: i32, to: i32| {
+        if from == to {
+            return from;
+        }
         let step = (i64::from(to) - i64::from(from)) * d;
         from + ((2 * step.abs() + w) / (2 * w)) as i32 * step.signum() as i32
     };
