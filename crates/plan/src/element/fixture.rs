@@ -39,6 +39,17 @@ impl Furnishing {
     pub fn placed(&self) -> Placed {
         Placed { back: self.at, facing: self.facing, width: self.width, depth: self.depth }
     }
+
+    /// Whether one of the words of its name is among some, in capitals or not.
+    pub fn is_called(&self, words: &[&str]) -> bool {
+        self.name.split(' ').any(|part| words.iter().any(|word| part.eq_ignore_ascii_case(word)))
+    }
+
+    /// Whether a word is part of its name, in capitals or not: `tub` of `Bathtub`.
+    pub fn name_holds(&self, word: &str) -> bool {
+        let parts = self.name.as_bytes().windows(word.len());
+        parts.into_iter().any(|part| part.eq_ignore_ascii_case(word.as_bytes()))
+    }
 }
 
 impl Column {

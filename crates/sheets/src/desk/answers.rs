@@ -217,7 +217,7 @@ impl At<'_> {
             "beam-height-allowance" => self.found(&["projection-height"]),
             "door-width-limit" => self.found(&["egress-door", "appliance-passage"]),
             "fixture-clearances" => self.found_where(
-                self.has(|e| matches!(&e.body, Body::Furnishing(f) if rules::is_fixture(&f.name))),
+                self.has(|e| matches!(&e.body, Body::Furnishing(f) if rules::is_fixture(f))),
                 &["fixture-front", "toilet-side", "basin-side", "shower-size"],
                 "no bath fixture is drawn",
             ),
@@ -298,7 +298,8 @@ impl At<'_> {
             ),
             "walls-removed" => self.on_where(EXISTING, removed, "nothing is removed"),
             "wet-bar-elevation" => {
-                let bar = self.has(|e| matches!(&e.body, Body::Furnishing(f) if f.name.to_lowercase().contains("bar")));
+                let bar =
+                    self.has(|e| matches!(&e.body, Body::Furnishing(f) if f.name_holds("bar")));
                 match bar {
                     true => Answer::Elsewhere("draw the bar as seen from the front by hand"),
                     false => Answer::NothingSuch("there is no wet bar"),
@@ -468,8 +469,7 @@ impl At<'_> {
 
     fn services(&self, id: &str) -> Option<Answer> {
         use ServiceKind::*;
-        let fixture =
-            self.has(|e| matches!(&e.body, Body::Furnishing(f) if rules::is_fixture(&f.name)));
+        let fixture = self.has(|e| matches!(&e.body, Body::Furnishing(f) if rules::is_fixture(f)));
         let bath = self.room(&[RoomUse::Bath]);
         let burner = self.service(&[Furnace, WaterHeater]);
         let thing =

@@ -29,7 +29,7 @@ pub(super) const TRADE: Trade = Trade {
     ],
     with: |body| match body {
         Body::Overhead(o) => o.kind == OverheadKind::Pipe,
-        Body::Furnishing(f) => rules::is_fixture(&f.name),
+        Body::Furnishing(f) => rules::is_fixture(f),
         _ => false,
     },
     caption: "Fixtures, valves, cleanouts, drains, pumps",

@@ -26,11 +26,11 @@ const AIR_VALVE: Subject = Subject::Element(&[BodyKind::Service], |body| {
     is_service(body, &[ServiceKind::AirAdmittanceValve])
 });
 const SHOWER: Subject = Subject::Element(&[BodyKind::Furnishing], |body| match body {
-    Body::Furnishing(f) => f.name.to_lowercase().contains("shower"),
+    Body::Furnishing(f) => f.name_holds("shower"),
     _ => false,
 });
 const TUB: Subject = Subject::Element(&[BodyKind::Furnishing], |body| match body {
-    Body::Furnishing(f) => f.name.to_lowercase().contains("tub"),
+    Body::Furnishing(f) => f.name_holds("tub"),
     _ => false,
 });
 
@@ -46,13 +46,7 @@ const SUMP: Subject =
 
 /// Whether one of some words is in the name of a furnishing.
 fn called(body: &Body, words: &[&str]) -> bool {
-    match body {
-        Body::Furnishing(f) => {
-            let name = f.name.to_lowercase();
-            name.split(' ').any(|part| words.contains(&part))
-        }
-        _ => false,
-    }
+    matches!(body, Body::Furnishing(f) if f.is_called(words))
 }
 
 const fn up_to(what: &'static str, feet: i32) -> Bound {

@@ -46,7 +46,7 @@ const WHY: &str = "Hands reach the edge, and the wall beside it can be cleaned."
 
 fn check(sheet: &Sheet<'_>, element: &Element, out: &mut Vec<Finding>) {
     let Some((element, furnishing, kind)) = fixture(element) else { return };
-    if kind != Fixture::Basin || furnishing.name.to_lowercase().contains("vanity") {
+    if kind != Fixture::Basin || furnishing.name_holds("vanity") {
         return;
     }
     let limit = sheet.book.len("basin-side");

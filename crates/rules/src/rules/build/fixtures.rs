@@ -19,17 +19,15 @@ pub(crate) enum Fixture {
 }
 
 impl Fixture {
-    /// By the words of a name, as the kit offers them or as others call the thing.
-    pub(crate) fn of(name: &str) -> Option<Fixture> {
-        let name = name.to_lowercase();
-        let has = |words: &[&str]| words.iter().any(|w| name.split(' ').any(|part| part == *w));
-        if has(&["shower"]) {
+    /// By the words of its name, as the kit offers them or as others call the thing.
+    pub(crate) fn of(thing: &Furnishing) -> Option<Fixture> {
+        if thing.is_called(&["shower"]) {
             Some(Fixture::Shower)
-        } else if has(&["toilet", "wc"]) {
+        } else if thing.is_called(&["toilet", "wc"]) {
             Some(Fixture::Toilet)
-        } else if has(&["tub", "bathtub"]) {
+        } else if thing.is_called(&["tub", "bathtub"]) {
             Some(Fixture::Tub)
-        } else if has(&["basin", "lavatory", "vanity", "sink"]) {
+        } else if thing.is_called(&["basin", "lavatory", "vanity", "sink"]) {
             Some(Fixture::Basin)
         } else {
             None
@@ -37,9 +35,9 @@ impl Fixture {
     }
 }
 
-/// Whether a furnishing of this name is taken for a toilet, basin, tub or shower.
-pub fn is_fixture(name: &str) -> bool {
-    Fixture::of(name).is_some()
+/// Whether a furnishing is, by its name, taken for a toilet, basin, tub or shower.
+pub fn is_fixture(thing: &Furnishing) -> bool {
+    Fixture::of(thing).is_some()
 }
 
 /// A standing fixture and what it is.
@@ -50,7 +48,7 @@ pub(crate) fn standing(facts: &Facts) -> Vec<(u32, Fixture)> {
     let places = facts.places(BodyKind::Furnishing).iter().copied();
     places
         .filter_map(|place| match &facts.element_at(place).body {
-            Body::Furnishing(f) => Some((place, Fixture::of(&f.name)?)),
+            Body::Furnishing(f) => Some((place, Fixture::of(f)?)),
             _ => None,
         })
         .collect()
@@ -59,9 +57,7 @@ pub(crate) fn standing(facts: &Facts) -> Vec<(u32, Fixture)> {
 /// An element as a new fixture, where it is one.
 pub(super) fn fixture(element: &Element) -> Option<Fitted<'_>> {
     match &element.body {
-        Body::Furnishing(f) if element.state == State::New => {
-            Some((element, f, Fixture::of(&f.name)?))
-        }
+        Body::Furnishing(f) if element.state == State::New => Some((element, f, Fixture::of(f)?)),
         _ => None,
     }
 }
@@ -98,13 +94,26 @@ pub(super) fn heights(sheet: &Sheet<'_>) -> (Len, Len) {
 mod tests {
     use super::*;
 
+    fn named(name: &str) -> Option<Fixture> {
+        let (width, depth, height) = (Len::inches(24), Len::inches(24), Len::inches(30));
+        Fixture::of(&Furnishing {
+            name: name.to_owned(),
+            at: Pt::default(),
+            facing: Facing::NORTH,
+            width,
+            depth,
+            height,
+            fixed: false,
+        })
+    }
+
     #[test]
     fn fixtures_are_known_by_their_names() {
-        assert_eq!(Fixture::of("toilet"), Some(Fixture::Toilet));
-        assert_eq!(Fixture::of("Wash basin"), Some(Fixture::Basin));
-        assert_eq!(Fixture::of("bath tub"), Some(Fixture::Tub));
-        assert_eq!(Fixture::of("corner shower"), Some(Fixture::Shower));
-        assert_eq!(Fixture::of("table"), None);
-        assert_eq!(Fixture::of("tubular shelf"), None);
+        assert_eq!(named("toilet"), Some(Fixture::Toilet));
+        assert_eq!(named("Wash basin"), Some(Fixture::Basin));
+        assert_eq!(named("bath tub"), Some(Fixture::Tub));
+        assert_eq!(named("corner shower"), Some(Fixture::Shower));
+        assert_eq!(named("table"), None);
+        assert_eq!(named("tubular shelf"), None);
     }
 }

@@ -54,10 +54,6 @@ fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
 }
 
 fn one(sheet: &Sheet<'_>, element: &Element, out: &mut Vec<Finding>) {
-    let limit = sheet.book.len("foam-barrier");
-    let Some(wall) = sheet.facts.wall(element.id).filter(|_| is_new(sheet, element)) else {
-        return;
-    };
     let board = match &element.body {
         Body::Furring(furring) => board_over_foam(&furring.layers),
         Body::Partition(partition) => {
@@ -68,7 +64,11 @@ fn one(sheet: &Sheet<'_>, element: &Element, out: &mut Vec<Finding>) {
         }
         _ => None,
     };
-    let Some(board) = board.filter(|b| *b < limit.value) else { return };
+    let Some(board) = board.filter(|_| is_new(sheet, element)) else { return };
+    let (limit, wall) = (sheet.book.len("foam-barrier"), element);
+    if board >= limit.value {
+        return;
+    }
     let cover = sheet.ask(element, &FOAM_COVER);
     if cover.is(&["a tested barrier", "foam approved to stay bare"]) {
         return;

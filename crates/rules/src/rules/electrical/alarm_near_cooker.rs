@@ -94,9 +94,7 @@ fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
 
 /// Whether a thing cooks, by the words of its name.
 fn cooks(thing: &Furnishing) -> bool {
-    let name = thing.name.to_lowercase();
-    let words = ["range", "cooker", "stove", "cooktop", "oven"];
-    name.split(' ').any(|word| words.contains(&word))
+    thing.is_called(&["range", "cooker", "stove", "cooktop", "oven"])
 }
 
 #[cfg(test)]

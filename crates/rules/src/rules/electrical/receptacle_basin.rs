@@ -54,9 +54,9 @@ fn one(sheet: &Sheet<'_>, element: &Element, out: &mut Vec<Finding>) {
 
 /// Whether a thing is the basin of a bath.
 fn is_basin(sheet: &Sheet<'_>, thing: &Furnishing) -> bool {
-    let room = sheet.facts.room_at(thing.placed().centre());
-    Fixture::of(&thing.name) == Some(Fixture::Basin)
-        && room.is_some_and(|room| sheet.facts.room(room).room_use == RoomUse::Bath)
+    let room = || sheet.facts.room_at(thing.placed().centre());
+    Fixture::of(thing) == Some(Fixture::Basin)
+        && room().is_some_and(|room| sheet.facts.room(room).room_use == RoomUse::Bath)
 }
 
 #[cfg(test)]

@@ -53,8 +53,7 @@ fn one(sheet: &Sheet<'_>, element: &Element, out: &mut Vec<Finding>) {
 
 /// Whether a thing is a washer or dryer, by the words of its name.
 fn is_machine(thing: &Furnishing) -> bool {
-    let name = thing.name.to_lowercase();
-    name.split(' ').any(|word| ["washer", "dryer", "washing"].contains(&word))
+    thing.is_called(&["washer", "dryer", "washing"])
 }
 
 #[cfg(test)]

@@ -75,14 +75,12 @@ fn check(sheet: &Sheet<'_>, element: &Element, out: &mut Vec<Finding>) {
 
 /// The limit for a piece of furniture, and the boxes before one of which there must be room.
 fn asked(piece: &Furnishing) -> Option<(&'static str, Vec<Placed>)> {
-    let name = piece.name.to_lowercase();
-    let has = |words: &[&str]| name.split(' ').any(|word| words.contains(&word));
     let front = piece.placed();
-    if has(&["desk"]) {
+    if piece.is_called(&["desk"]) {
         Some(("desk-space", vec![front]))
-    } else if has(&["dresser", "chest", "wardrobe"]) {
+    } else if piece.is_called(&["dresser", "chest", "wardrobe"]) {
         Some(("dresser-space", vec![front]))
-    } else if has(&["bed"]) {
+    } else if piece.is_called(&["bed"]) {
         let centre = front.centre();
         let side = |facing: geometry::Facing| Placed {
             back: centre - facing.step(front.width / 2),
