@@ -289,3 +289,42 @@ impl Finding {
         Some(required.say(system, Precision::Tape))
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use geometry::Facing;
+    use plan::element::ServiceKind;
+
+    use super::*;
+    use crate::testing::{Sample, at};
+
+    #[test]
+    fn a_place_that_is_named_by_what_stands_there_moves_along() {
+        let sample = Sample::room(144.0, 120.0)
+            .service(ServiceKind::Panel, at(72.0, 0.0), Facing::NORTH)
+            .tag(at(40.0, 80.0), "", plan::element::RoomUse::Office);
+        let facts = sample.facts();
+        let panel = facts.standing(&[plan::element::BodyKind::Service]).next().expect("a panel").id;
+        let wall = facts.walls[0].id;
+        let on = |place: Place| place.on(&facts).map(Cow::into_owned);
+        let Some(Place::Area(ring)) = on(Place::Under(panel)) else { panic!("an area") };
+        let middle = geometry::Bounds::of(&ring).centre();
+        assert_eq!(on(Place::Of(panel)), Some(Place::Point(middle)));
+        let line = facts.walls[0].line;
+        assert_eq!(on(Place::Along(wall)), Some(Place::Span(line.a, line.b)));
+        assert_eq!(on(Place::Of(wall)), Some(Place::Point(line.a.midway(line.b))));
+        let room = &facts.rooms[0];
+        assert_eq!(on(Place::Label(room.index)), Some(Place::Point(room.label_at)));
+        assert_eq!(on(Place::Floor(room.index)), Some(Place::Area(room.shape.outer.clone())));
+        let span = Place::Span(line.a, line.b);
+        assert_eq!(on(span.clone()), Some(span));
+        let nobody = ElementId(999);
+        let gone = [
+            Place::Of(nobody),
+            Place::Along(panel),
+            Place::Under(wall),
+            Place::Label(RoomIndex(99)),
+        ];
+        assert!(gone.into_iter().all(|place| on(place).is_none()));
+    }
+}

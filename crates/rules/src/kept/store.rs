@@ -97,3 +97,63 @@ impl News {
         self.0.is_empty()
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use plan::Edition;
+
+    use super::*;
+    use crate::testing::Sample;
+    use crate::{Book, Phrase};
+
+    fn finding(severity: Severity, id: u32, title: &str) -> Finding {
+        let citation = Book::model(Edition::E2021).cite("panel-depth");
+        Finding::new(
+            severity,
+            citation,
+            "panel-depth",
+            vec![ElementId(id)],
+            Phrase::text(title),
+            "",
+        )
+    }
+
+    fn news(all: &[(usize, &[Finding])]) -> News {
+        let mut news = News::default();
+        for (subject, findings) in all {
+            news.judge(*subject, |out| out.extend_from_slice(findings));
+        }
+        news
+    }
+
+    #[test]
+    fn what_is_found_again_stays_the_very_same_value() {
+        let sample = Sample::room(144.0, 120.0);
+        let (facts, book) = (sample.facts(), sample.book());
+        let sheet = Sheet::new(&facts, &book);
+        let (first, second) =
+            (finding(Severity::Correction, 9, "a"), finding(Severity::Advice, 4, "b"));
+        let mut store = Store::default();
+        store.put(&sheet, news(&[(1, &[first.clone()]), (2, &[second.clone()]), (3, &[])]));
+        let corrections = Arc::clone(store.shown(Severity::Correction));
+        assert_eq!((corrections.len(), store.shown(Severity::Advice).len()), (1, 1));
+
+        store.put(&sheet, news(&[(1, &[first.clone()]), (2, &[])]));
+        assert!(Arc::ptr_eq(&corrections, store.shown(Severity::Correction)));
+        assert!(store.shown(Severity::Advice).is_empty());
+
+        let third = finding(Severity::Correction, 2, "c");
+        store.put(&sheet, news(&[(7, &[third.clone(), second])]));
+        let shown: Vec<_> = store.shown(Severity::Correction).iter().map(|f| &*f.finding).collect();
+        assert_eq!(shown, [&third, &first], "by their elements");
+        assert!(Arc::ptr_eq(
+            &corrections[0].finding,
+            &store.shown(Severity::Correction)[1].finding
+        ));
+
+        let graver = Finding { severity: Severity::Verify, ..first };
+        store.put(&sheet, news(&[(1, &[graver])]));
+        let lengths = Severity::ALL.map(|severity| store.shown(severity).len());
+        assert_eq!(lengths, [1, 1, 1]);
+    }
+}

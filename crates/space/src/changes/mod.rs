@@ -3,6 +3,8 @@
 mod homes;
 mod near;
 mod outlines;
+#[cfg(test)]
+mod tests;
 
 use std::collections::BTreeSet;
 
