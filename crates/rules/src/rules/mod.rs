@@ -19,7 +19,7 @@ pub(crate) mod way_out;
 
 use crate::Rule;
 
-pub(crate) use access::{KEEP, KEEP_KINDS, Keep, boxes_of, keep, keep_clears, keeps};
+pub(crate) use access::{KEEP, KEEP_KINDS, Keep, keep, keep_clears, keeps};
 pub use build::fixtures::is_fixture;
 
 pub use bedroom::{Demand, Met, demands};

@@ -17,13 +17,12 @@ use super::{
 #[derive(Clone, Debug)]
 pub(crate) struct Keep {
     pub service: ElementId,
-    /// The rule that asks for it, and what it is for in a word or two.
-    pub rule: &'static str,
-    pub word: &'static str,
     pub space: Space,
     pub fit: Fit,
     /// At a panel: the clear height over it at the place where it is highest, and that place.
     pub head: Option<(Len, Ring)>,
+    /// Its keep-clear box, and at a panel that of the space over it.
+    pub boxes: Vec<KeepClear>,
 }
 
 /// The spaces before all service points that ask for one, in the order of their ids.
@@ -79,35 +78,30 @@ pub(crate) fn keep(sheet: &Sheet<'_>, element: &Element) -> Option<Keep> {
         _ => return None,
     };
     let head = (service.kind == ServiceKind::Panel).then(|| panel::head(sheet, &fit));
-    Some(Keep { service: id, rule, word, space, fit, head })
+    let mut keep = Keep { service: id, space, fit, head, boxes: Vec::new() };
+    keep.boxes.push(keep.boxed(sheet, rule, word));
+    if service.kind == ServiceKind::Panel {
+        keep.boxes.push(dedicated(sheet, id, service));
+    }
+    Some(keep)
 }
 
 /// Every keep-clear box, by service point.
 pub(crate) fn keep_clears(sheet: &Sheet<'_>) -> Vec<KeepClear> {
-    sheet.keeps().iter().flat_map(|keep| boxes_of(sheet, keep)).collect()
-}
-
-/// The keep-clear boxes of one service point.
-pub(crate) fn boxes_of(sheet: &Sheet<'_>, keep: &Keep) -> Vec<KeepClear> {
-    let mut boxes = vec![keep.boxed(sheet)];
-    if let Some(Body::Service(service)) = sheet.plan().get(keep.service).map(|e| &e.body)
-        && service.kind == ServiceKind::Panel
-    {
-        boxes.push(dedicated(sheet, keep.service, service));
-    }
-    boxes
+    sheet.keeps().iter().flat_map(|keep| keep.boxes.iter().cloned()).collect()
 }
 
 impl Keep {
     /// The box at the place where it is clear, and at a panel highest.
-    fn boxed(&self, sheet: &Sheet<'_>) -> KeepClear {
+    /// `rule` asks for it, and `word` says what it is for.
+    fn boxed(&self, sheet: &Sheet<'_>, rule: &'static str, word: &'static str) -> KeepClear {
         let floor = sheet.plan().site.floor_build;
         let low = self.head.as_ref().is_some_and(|(height, _)| *height + floor < self.space.top);
         let ring = self.head.as_ref().map_or(&self.fit.ring, |(_, ring)| ring);
         KeepClear {
             service: self.service,
-            rule: self.rule,
-            word: self.word,
+            rule,
+            word,
             ring: ring.clone(),
             bottom: self.space.bottom,
             top: self.space.top,

@@ -41,7 +41,7 @@ mod ways;
 
 use crate::Rule;
 
-pub(crate) use keep::{KEEP, KEEP_KINDS, Keep, boxes_of, keep, keep_clears, keeps};
+pub(crate) use keep::{KEEP, KEEP_KINDS, Keep, keep, keep_clears, keeps};
 
 pub(super) const RULES: &[Rule] = &[
     panel_depth::RULE,

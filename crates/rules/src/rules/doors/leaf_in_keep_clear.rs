@@ -46,17 +46,11 @@ None is offered: hinge the door at the other jamb, let it swing to the other sid
 /// Thickness of a leaf (common practice, no source).
 const LEAF: Len = Len::sixty_fourths(88);
 
-fn check(sheet: &Sheet<'_>, element: &Element, service: &ServicePoint, out: &mut Vec<Finding>) {
+fn check(sheet: &Sheet<'_>, element: &Element, _: &ServicePoint, out: &mut Vec<Finding>) {
     let Some(keep) = sheet.keep(element.id) else { return };
-    let ring = keep.head.as_ref().map_or(&keep.fit.ring, |(_, ring)| ring);
-    let around = Bounds::of(ring).union(Bounds::of(service.placed().corners()));
-    let mut leaves = sheet.facts.openings_near(around).flat_map(leaves_of).peekable();
-    if leaves.peek().is_none() {
-        return;
-    }
-    let boxes = rules::boxes_of(sheet, keep);
-    for swing in leaves {
-        let near = boxes.iter().filter(|keep| Bounds::of(&keep.ring).meets(swing.bounds));
+    let around = keep.boxes.iter().map(|b| Bounds::of(&b.ring)).fold(Bounds::EMPTY, Bounds::union);
+    for swing in sheet.facts.openings_near(around).flat_map(leaves_of) {
+        let near = keep.boxes.iter().filter(|keep| Bounds::of(&keep.ring).meets(swing.bounds));
         for keep in near.filter(|keep| keep.bottom < swing.door.clear_height) {
             let stands = convex_overlap(&open_leaf(swing.leaf), &keep.ring);
             if !stands && !leaf_reaches(swing.leaf, &keep.ring) {
