@@ -1,6 +1,5 @@
 //! What one rule found, by the things that it judged.
 
-use std::collections::BTreeMap;
 use std::sync::Arc;
 
 use plan::ElementId;
@@ -26,7 +25,8 @@ impl Found {
 /// What a rule found. What is the same as before stays the very same value.
 #[derive(Clone, Debug, Default)]
 pub(super) struct Store {
-    by_subject: BTreeMap<u32, Vec<Arc<Finding>>>,
+    /// In the order of the things; none is without findings.
+    by_subject: Vec<(u32, Vec<Arc<Finding>>)>,
     /// By severity, each in the order in which it is shown.
     shown: [Arc<Vec<Found>>; Severity::ALL.len()],
 }
@@ -42,17 +42,19 @@ impl Store {
         let mut severities = [false; Severity::ALL.len()];
         for (subject, mut findings) in news.0 {
             findings.iter_mut().for_each(|finding| set_aside(sheet.plan(), finding));
-            let before = self.by_subject.get(&subject).map_or(&[][..], Vec::as_slice);
+            let place = self.by_subject.binary_search_by_key(&subject, |s| s.0);
+            let before = place.map_or(&[][..], |at| &self.by_subject[at].1);
             if before.iter().map(|f| &**f).eq(&findings) {
                 continue;
             }
             before.iter().for_each(|f| severities[f.severity as usize] = true);
             findings.iter().for_each(|f| severities[f.severity as usize] = true);
             changed.push(subject);
-            if findings.is_empty() {
-                self.by_subject.remove(&subject);
-            } else {
-                self.by_subject.insert(subject, findings.into_iter().map(Arc::new).collect());
+            let findings: Vec<_> = findings.into_iter().map(Arc::new).collect();
+            match place {
+                Ok(at) if findings.is_empty() => drop(self.by_subject.remove(at)),
+                Ok(at) => self.by_subject[at].1 = findings,
+                Err(at) => self.by_subject.insert(at, (subject, findings)),
             }
         }
         changed.sort_unstable();
@@ -66,8 +68,9 @@ impl Store {
         let stays = |f: &&Found| changed.binary_search(&f.subject).is_err();
         let mut all: Vec<Found> = shown.iter().filter(stays).cloned().collect();
         for subject in changed {
-            let findings = self.by_subject.get(subject).into_iter().flatten();
-            let findings = findings.enumerate().filter(|(_, f)| f.severity == severity);
+            let Ok(at) = self.by_subject.binary_search_by_key(subject, |s| s.0) else { continue };
+            let findings = self.by_subject[at].1.iter().enumerate();
+            let findings = findings.filter(|(_, f)| f.severity == severity);
             all.extend(findings.map(|(order, finding)| Found {
                 subject: *subject,
                 order: order as u32,
@@ -118,10 +121,10 @@ mod tests {
         )
     }
 
-    fn news(all: &[(usize, &[Finding])]) -> News {
+    fn news(all: &[(usize, &[&Finding])]) -> News {
         let mut news = News::default();
         for (subject, findings) in all {
-            news.judge(*subject, |out| out.extend_from_slice(findings));
+            news.judge(*subject, |out| out.extend(findings.iter().map(|f| (*f).clone())));
         }
         news
     }
@@ -134,16 +137,16 @@ mod tests {
         let (first, second) =
             (finding(Severity::Correction, 9, "a"), finding(Severity::Advice, 4, "b"));
         let mut store = Store::default();
-        store.put(&sheet, news(&[(1, &[first.clone()]), (2, &[second.clone()]), (3, &[])]));
+        store.put(&sheet, news(&[(1, &[&first]), (2, &[&second]), (3, &[])]));
         let corrections = Arc::clone(store.shown(Severity::Correction));
         assert_eq!((corrections.len(), store.shown(Severity::Advice).len()), (1, 1));
 
-        store.put(&sheet, news(&[(1, &[first.clone()]), (2, &[])]));
+        store.put(&sheet, news(&[(1, &[&first]), (2, &[])]));
         assert!(Arc::ptr_eq(&corrections, store.shown(Severity::Correction)));
         assert!(store.shown(Severity::Advice).is_empty());
 
         let third = finding(Severity::Correction, 2, "c");
-        store.put(&sheet, news(&[(7, &[third.clone(), second])]));
+        store.put(&sheet, news(&[(7, &[&third, &second])]));
         let shown: Vec<_> = store.shown(Severity::Correction).iter().map(|f| &*f.finding).collect();
         assert_eq!(shown, [&third, &first], "by their elements");
         assert!(Arc::ptr_eq(
@@ -151,8 +154,8 @@ mod tests {
             &store.shown(Severity::Correction)[1].finding
         ));
 
-        let graver = Finding { severity: Severity::Verify, ..first };
-        store.put(&sheet, news(&[(1, &[graver])]));
+        let graver = Finding { severity: Severity::Verify, ..first.clone() };
+        store.put(&sheet, news(&[(1, &[&graver])]));
         let lengths = Severity::ALL.map(|severity| store.shown(severity).len());
         assert_eq!(lengths, [1, 1, 1]);
     }
