@@ -3,12 +3,13 @@
 
 use std::sync::Arc;
 
-use plan::{Body, Edit, Plan};
+use measure::Len;
+use plan::{Body, Edit, Element, Plan};
 use rules::room_to_move::Course;
 use rules::{Book, Finding, Kept};
 use whole::random::Random;
 
-/// A random element moved along its line; now and then one that is taken away, or stated to be torn out.
+/// A random element moved along its line; now and then one that is taken away, torn out, or made larger or smaller.
 fn edited(plan: &Plan, base: &Plan, random: &mut Random) -> Option<Plan> {
     let element = base.elements().iter().nth(random.below(base.elements().len()))?;
     match random.below(24) {
@@ -18,6 +19,7 @@ fn edited(plan: &Plan, base: &Plan, random: &mut Random) -> Option<Plan> {
             element.state = plan::State::Removed;
             return plan.with(&Edit::Replace(element)).ok();
         }
+        2 | 3 => return resized(plan, plan.get(element.id)?.clone(), random),
         _ => {}
     }
     if let Some(Body::RoomTag(tag)) = plan.get(element.id).map(|e| &e.body) {
@@ -30,8 +32,28 @@ fn edited(plan: &Plan, base: &Plan, random: &mut Random) -> Option<Plan> {
     let course = *courses.get(random.below(courses.len().max(1)))?;
     // Most steps are small, as those of a drag are.
     let reach = [3_000, 20_000, 100_000][random.below(3)];
-    let by = measure::Len::from_units(random.below(2 * reach) as i32 - reach as i32);
+    let by = Len::from_units(random.below(2 * reach) as i32 - reach as i32);
     plan.with(&course.edit(plan, by).ok()?).ok()
+}
+
+/// An element of another size, or at another height.
+fn resized(plan: &Plan, mut element: Element, random: &mut Random) -> Option<Plan> {
+    let by = Len::from_units(random.below(60_000) as i32 - 30_000);
+    let which = random.below(3);
+    let one = |lens: [&mut Len; 3]| {
+        for (i, len) in lens.into_iter().enumerate().filter(|(i, _)| *i == which) {
+            *len += by * if i == 2 { 2 } else { 1 };
+        }
+    };
+    match &mut element.body {
+        Body::Service(s) => one([&mut s.width, &mut s.depth, &mut s.bottom]),
+        Body::Furnishing(f) => one([&mut f.width, &mut f.depth, &mut f.height]),
+        Body::Stair(s) => one([&mut s.width, &mut s.run, &mut s.headroom]),
+        Body::Overhead(o) => o.underside += by,
+        Body::Shell(wall) => wall.height += by,
+        _ => return None,
+    }
+    plan.with(&Edit::Replace(element)).ok()
 }
 
 #[test]
