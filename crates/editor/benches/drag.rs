@@ -8,6 +8,7 @@ mod basement;
 mod report;
 
 use std::hint::black_box;
+use std::io::Write;
 use std::sync::Arc;
 use std::time::Duration;
 
@@ -29,9 +30,11 @@ const WARM: usize = 3;
 fn main() -> std::io::Result<()> {
     let mut out = std::io::stdout().lock();
     let runs: Vec<Run> = SIZES.into_iter().map(Run::of).collect();
+    let times = |percent: usize, part: fn(&Run) -> &Vec<Duration>| -> Vec<Duration> {
+        runs.iter().map(|r| percentile(part(r), percent)).collect()
+    };
     let mut table = |name: &str, percent: usize, part: fn(&Run) -> &Vec<Duration>| {
-        let times: Vec<Duration> = runs.iter().map(|r| percentile(part(r), percent)).collect();
-        report::line(&mut out, &format!("{name}, p{percent}"), &times)
+        report::line(&mut out, &format!("{name}, p{percent}"), &times(percent, part))
     };
     for percent in [50, 99] {
         table("frame: edit", percent, |r| &r.edit)?;
@@ -45,7 +48,36 @@ fn main() -> std::io::Result<()> {
     table("from scratch: check", 50, |r| &r.check_anew)?;
     table("open: read the file", 50, |r| &r.read)?;
     table("open: to the first verdict", 50, |r| &r.open)?;
-    report::heads(&mut out, "ms, elements:")
+    report::heads(&mut out, "ms, elements:")?;
+    writeln!(out, "\nbeside what is asked for (! is missed):")?;
+    let frame = times(99, |r| &r.total);
+    report::line(&mut out, "frame, p99", &frame)?;
+    goal(&mut out, &frame, [0.25, 0.5, 1.0, 2.0].map(Some), 0.1)?;
+    let grab = times(99, |r| &r.grab);
+    report::line(&mut out, "grab, p99", &grab)?;
+    goal(&mut out, &grab, [1.0, 2.0, 5.0, 8.0].map(Some), 1.15)?;
+    let open = times(50, |r| &r.open);
+    report::line(&mut out, "open: to the first verdict, p50", &open)?;
+    goal(&mut out, &open, [None, None, None, Some(150.0)], 1.15)
+}
+
+/// One line: what is asked for at each size in ms, if anything is, and for the slope; what is missed is marked.
+fn goal(
+    out: &mut impl Write,
+    times: &[Duration],
+    goals: [Option<f64>; SIZES.len()],
+    steepest: f64,
+) -> std::io::Result<()> {
+    write!(out, "{:<34}", "  asked for")?;
+    for (time, goal) in times.iter().zip(goals) {
+        match goal {
+            Some(goal) if report::ms(*time) > goal => write!(out, " {:>9}", format!("! {goal}"))?,
+            Some(goal) => write!(out, " {goal:>9}")?,
+            None => write!(out, " {:>9}", "")?,
+        }
+    }
+    let missed = if report::slope(times) > steepest { "!" } else { " " };
+    writeln!(out, "        {missed}{steepest:>5.2}")
 }
 
 /// The times of one size.
