@@ -1,6 +1,5 @@
 //! Clear distance straight out from a cleanout.
 
-use super::keep::KEEP;
 use geometry::{Bounds, Ring, Shape, convex_overlap};
 use measure::Len;
 use plan::element::{Mount, ServiceKind, ServicePoint};
@@ -12,6 +11,7 @@ use crate::rules::rooms::words::called;
 use crate::{Check, Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
 
 use super::clear_box::{self, Demand};
+use super::keep::KEEP;
 use super::{buried, judge, panel};
 
 pub(crate) const RULE: Rule = Rule {

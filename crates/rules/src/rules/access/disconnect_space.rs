@@ -1,6 +1,5 @@
 //! Working space at a disconnect.
 
-use super::keep::KEEP;
 use plan::Element;
 use plan::element::{ServiceKind, ServicePoint};
 
@@ -8,6 +7,8 @@ use crate::rules::rooms::words::called;
 use crate::{Check, Finding, Group, Rule, Sheet};
 
 use super::clear_box::{self, Demand};
+
+use super::keep::KEEP;
 
 pub(crate) const RULE: Rule = Rule {
     slug: "disconnect-space",

@@ -1,11 +1,11 @@
 //! Clear depth in front of an electrical panel.
 
-use super::keep::KEEP;
 use crate::front::Face;
 use crate::{Check, Finding, Group, Phrase, Place, Quantity, Remedy, Rule, Severity, Sheet};
 use plan::Element;
 use plan::element::{ServiceKind, ServicePoint};
 
+use super::keep::KEEP;
 use super::{clear_away, judge};
 
 pub(crate) const RULE: Rule = Rule {

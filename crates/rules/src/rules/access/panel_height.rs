@@ -1,11 +1,12 @@
 //! Clear height of the working space at an electrical panel.
 
-use super::keep::KEEP;
 use geometry::Shape;
 use plan::element::{ServiceKind, ServicePoint};
 use plan::{Element, House};
 
 use crate::{Check, Finding, Group, Phrase, Place, Quantity, Rule, Severity, Sheet};
+
+use super::keep::KEEP;
 
 pub(crate) const RULE: Rule = Rule {
     slug: "panel-height",

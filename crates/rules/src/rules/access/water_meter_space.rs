@@ -1,6 +1,5 @@
 //! Clear space at a water meter.
 
-use super::keep::KEEP;
 use plan::element::{ServiceKind, ServicePoint};
 use plan::{Element, ElementId};
 
@@ -9,6 +8,7 @@ use crate::rules::rooms::words::called;
 use crate::{Check, Finding, Group, Rule, Sheet};
 
 use super::clear_box::{self, Demand};
+use super::keep::KEEP;
 use super::{buried, panel};
 
 pub(crate) const RULE: Rule = Rule {

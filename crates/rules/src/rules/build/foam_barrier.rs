@@ -65,10 +65,8 @@ fn one(sheet: &Sheet<'_>, element: &Element, out: &mut Vec<Finding>) {
         _ => None,
     };
     let Some(board) = board.filter(|_| is_new(sheet, element)) else { return };
-    let (limit, wall) = (sheet.book.len("foam-barrier"), element);
-    if board >= limit.value {
-        return;
-    }
+    let limit = sheet.book.len("foam-barrier");
+    let Some(wall) = sheet.facts.wall(element.id).filter(|_| board < limit.value) else { return };
     let cover = sheet.ask(element, &FOAM_COVER);
     if cover.is(&["a tested barrier", "foam approved to stay bare"]) {
         return;
