@@ -3,7 +3,7 @@
 //! Convention: a convex piece is a slice of its corners in order, clockwise or counter-clockwise;
 //! repeated and collinear points are allowed. One point is a point, two are a segment.
 
-use crate::{Pt, Ring, Seg, line_crossing, locate, orient, ring::edges, twice_area};
+use crate::{Bounds, Pt, Ring, Seg, line_crossing, locate, orient, ring::edges, twice_area};
 
 /// The convex hull: counter-clockwise, from the leftmost lowest point, without collinear points.
 /// Fewer than three points come back when all lie on one line.
@@ -61,8 +61,31 @@ fn extend_chain<'a>(hull: &mut Ring, from: usize, points: impl Iterator<Item = &
 /// Separating axes: two convex polygons are apart when an edge of one has all of the other on its
 /// outer side or on itself.
 pub fn convex_overlap(a: &[Pt], b: &[Pt]) -> bool {
+    match (upright_box(a), upright_box(b)) {
+        (Some(a), Some(b)) => common_box(a, b).is_some(),
+        _ => pieces_overlap(a, b),
+    }
+}
+
+fn pieces_overlap(a: &[Pt], b: &[Pt]) -> bool {
     let (turn_a, turn_b) = (twice_area(a).signum() as i64, twice_area(b).signum() as i64);
     turn_a != 0 && turn_b != 0 && !parted(a, turn_a, b) && !parted(b, turn_b, a)
+}
+
+/// The box that a ring of four corners is, where its sides run along the axes and it has an area: most pieces of plans
+/// are such.
+fn upright_box(ring: &[Pt]) -> Option<Bounds> {
+    let [a, b, c, d] = ring else { return None };
+    let across = a.x == b.x && b.y == c.y && c.x == d.x && d.y == a.y;
+    let along = a.y == b.y && b.x == c.x && c.y == d.y && d.x == a.x;
+    ((across || along) && a.x != c.x && a.y != c.y).then(|| Bounds::of([a, c]))
+}
+
+/// What two boxes have in common, if that has an area.
+fn common_box(a: Bounds, b: Bounds) -> Option<Bounds> {
+    let min = Pt::new(a.min.x.max(b.min.x), a.min.y.max(b.min.y));
+    let max = Pt::new(a.max.x.min(b.max.x), a.max.y.min(b.max.y));
+    (min.x < max.x && min.y < max.y).then_some(Bounds { min, max })
 }
 
 /// Whether an edge of `a` has all of `b` outside or on it. `turn` is +1 for a counter-clockwise `a`.
@@ -75,7 +98,14 @@ fn parted(a: &[Pt], turn: i64, b: &[Pt]) -> bool {
 /// Its corners are corners of one piece inside the other, and crossings of edges, each rounded once
 /// to the grid; the hull of them is the result, so it is convex whatever the rounding did.
 pub fn convex_clip(a: &[Pt], b: &[Pt]) -> Ring {
-    if !convex_overlap(a, b) {
+    match (upright_box(a), upright_box(b)) {
+        (Some(a), Some(b)) => common_box(a, b).map_or_else(Ring::new, Bounds::ring),
+        _ => clip_pieces(a, b),
+    }
+}
+
+fn clip_pieces(a: &[Pt], b: &[Pt]) -> Ring {
+    if !pieces_overlap(a, b) {
         return Ring::new();
     }
     let inside = |p: &&Pt, ring: &[Pt]| locate(**p, ring) != crate::Where::Outside;
@@ -167,6 +197,27 @@ mod tests {
     }
 
     proptest! {
+        /// Boxes along the axes are overlapped and clipped as any pieces are.
+        #[test]
+        fn boxes_are_pieces_too(
+            corners in prop::collection::vec((-6i32..6, -6i32..6), 4),
+            turned in (0usize..4, 0usize..4),
+            reversed in any::<(bool, bool)>(),
+        ) {
+            let ring = |i: usize, turned: usize, reversed: bool| {
+                let corners = corners[i..i + 2].iter().map(|(x, y)| Pt::new(*x, *y));
+                let mut ring = Bounds::of(corners).ring();
+                ring.rotate_left(turned);
+                if reversed {
+                    ring.reverse();
+                }
+                ring
+            };
+            let (a, b) = (ring(0, turned.0, reversed.0), ring(2, turned.1, reversed.1));
+            prop_assert_eq!(convex_overlap(&a, &b), pieces_overlap(&a, &b));
+            prop_assert_eq!(convex_clip(&a, &b), clip_pieces(&a, &b));
+        }
+
         /// A hull is its own hull, wherever it starts and whichever way it goes round.
         #[test]
         fn the_order_of_the_points_does_not_matter(ring in polygon(40), start in 0usize..9) {

@@ -63,7 +63,7 @@ pub enum Check {
     Plan(&'static [On], CheckPlan),
     /// A room: with its walls, its openings, and what stands or hangs in it.
     Room(CheckRoom),
-    /// A room: with the rooms behind its openings as well.
+    /// A room: with the rooms that are open to it through cased openings as well.
     Rooms(CheckRoom),
     /// An opening: with its leaf, and what stands within some reach of it.
     Openings(&'static [Reach], fn(&Sheet<'_>, &OpeningFacts, &mut Vec<Finding>)),

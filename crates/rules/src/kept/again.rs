@@ -15,7 +15,7 @@ use crate::{Check, Reach, Rule, Sheet};
 pub(super) struct Again {
     changes: Changes,
     near: Near,
-    rooms_and_next: BTreeSet<RoomIndex>,
+    rooms_and_open: BTreeSet<RoomIndex>,
     /// How far the spaces before service points reach.
     keeps: Len,
 }
@@ -26,7 +26,7 @@ impl Again {
         let keeps = Reach::greatest(KEEP, sheet.book);
         Again {
             near: changes.near(sheet.facts, farthest.max(keeps)),
-            rooms_and_next: changes.rooms_and_next(sheet.facts),
+            rooms_and_open: changes.rooms_and_open(sheet.facts),
             changes,
             keeps,
         }
@@ -65,7 +65,7 @@ impl Again {
                 }
             }
             Check::Room(check) => rooms(sheet, self.changes.rooms(), check, &mut news),
-            Check::Rooms(check) => rooms(sheet, &self.rooms_and_next, check, &mut news),
+            Check::Rooms(check) => rooms(sheet, &self.rooms_and_open, check, &mut news),
             Check::Openings(_, check) => {
                 for i in self.near.openings(reach) {
                     news.judge(i, |out| check(sheet, &facts.openings[i], out));

@@ -201,10 +201,10 @@ impl Changes {
         &self.touched
     }
 
-    /// Those rooms and the rooms on the other side of their openings.
-    pub fn rooms_and_next(&self, facts: &Facts) -> BTreeSet<RoomIndex> {
-        let next = |room: &RoomIndex| facts.openings_of(*room).flat_map(|o| o.rooms());
-        self.touched.iter().flat_map(next).chain(self.touched.iter().copied()).collect()
+    /// Those rooms and the rooms that are open to them through cased openings.
+    pub fn rooms_and_open(&self, facts: &Facts) -> BTreeSet<RoomIndex> {
+        let open = self.touched.iter().flat_map(|room| facts.open_to(*room)).map(|room| room.index);
+        open.chain(self.touched.iter().copied()).collect()
     }
 
     /// What stands no farther than `reach` from something that has changed.
