@@ -1,6 +1,6 @@
 //! One layer of the code book: the model code, or the amendments of one place.
 
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, HashMap};
 
 use plan::Edition;
 use serde::Deserialize;
@@ -46,7 +46,8 @@ pub struct Layer {
     pub place: String,
     /// What the layer leaves out, and who is to be asked.
     pub note: String,
-    entries: BTreeMap<String, Entry>,
+    /// By slug: they are looked up many times in a step of a drag.
+    entries: HashMap<String, Entry>,
 }
 
 #[derive(Deserialize)]
@@ -87,7 +88,7 @@ impl Entry {
 impl Layer {
     /// A layer without entries.
     pub(super) fn empty(place: &str) -> Layer {
-        Layer { place: place.to_owned(), note: String::new(), entries: BTreeMap::new() }
+        Layer { place: place.to_owned(), note: String::new(), entries: HashMap::new() }
     }
 
     /// Reads the text of one file into the layer. A slug may stand in a layer only once.
@@ -119,7 +120,9 @@ impl Layer {
 
     /// All entries by slug.
     pub fn entries(&self) -> impl Iterator<Item = &Entry> {
-        self.entries.values()
+        let mut entries: Vec<&Entry> = self.entries.values().collect();
+        entries.sort_unstable_by_key(|entry| &entry.slug);
+        entries.into_iter()
     }
 }
 
