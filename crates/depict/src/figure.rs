@@ -5,7 +5,7 @@ use std::sync::Arc;
 use geometry::{Bounds, Pt};
 use measure::{Len, System};
 use plan::ElementId;
-use rules::{Finding, Place};
+use rules::Finding;
 use space::Facts;
 
 use crate::outlines::outline;
@@ -29,7 +29,7 @@ pub fn figure(facts: &Facts, finding: &Finding, size: (f32, f32), system: System
 
 /// The box round the finding's places, and round its elements as far as the box stays small.
 fn about(facts: &Facts, finding: &Finding) -> Bounds {
-    let places = finding.places_on(facts).flat_map(|p| place(&p));
+    let places = finding.places.iter().flat_map(|place| place.rings(facts)).flatten();
     let mut all = Bounds::of(places);
     for id in &finding.elements {
         let with = all.union(Bounds::of(element(facts, *id)));
@@ -43,18 +43,6 @@ fn about(facts: &Facts, finding: &Finding) -> Bounds {
 fn span(bounds: Bounds) -> Len {
     let (w, h) = (bounds.max.x - bounds.min.x, bounds.max.y - bounds.min.y);
     Len::from_units(w.max(h))
-}
-
-fn place(place: &Place) -> Vec<Pt> {
-    match place {
-        Place::Point(p) => vec![*p],
-        Place::Span(a, b) => vec![*a, *b],
-        Place::Area(ring) => ring.clone(),
-        Place::Breach { keep_clear, overlap } => {
-            keep_clear.iter().chain(overlap.iter().flatten()).copied().collect()
-        }
-        _ => Vec::new(),
-    }
 }
 
 fn element(facts: &Facts, id: ElementId) -> Vec<Pt> {

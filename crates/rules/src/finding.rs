@@ -142,6 +142,20 @@ impl Place {
         };
         Some(Cow::Owned(place))
     }
+
+    /// Its points on a plan: one, the ends of a span, the corners of an area, or those of a keep-clear box and then of
+    /// each part that is breached.
+    pub fn rings(&self, facts: &Facts) -> Vec<Ring> {
+        match self.on(facts).map(Cow::into_owned) {
+            Some(Place::Point(p)) => vec![vec![p]],
+            Some(Place::Span(a, b)) => vec![vec![a, b]],
+            Some(Place::Area(ring)) => vec![ring],
+            Some(Place::Breach { keep_clear, overlap }) => {
+                std::iter::once(keep_clear).chain(overlap).collect()
+            }
+            _ => Vec::new(),
+        }
+    }
 }
 
 /// The line of a wall or an opening.

@@ -8,7 +8,7 @@ use crate::kept::Found;
 
 /// All findings of a plan, in order: corrections first, then by rule and element. It is made of parts that are shared
 /// between the findings of plans that are almost the same; the whole list is put together when it is asked for first.
-#[derive(Debug, Default)]
+#[derive(Debug)]
 pub struct Findings {
     parts: Vec<Arc<Vec<Found>>>,
     whole: OnceLock<Vec<Arc<Finding>>>,
@@ -34,11 +34,5 @@ impl Deref for Findings {
         self.whole.get_or_init(|| {
             self.parts.iter().flat_map(|part| part.iter()).map(|f| Arc::clone(&f.finding)).collect()
         })
-    }
-}
-
-impl PartialEq for Findings {
-    fn eq(&self, other: &Findings) -> bool {
-        self[..] == other[..]
     }
 }

@@ -54,7 +54,7 @@ impl std::fmt::Debug for Rule {
 }
 
 /// What a rule judges at a time. A rule that has judged a plan is asked about the next only where something has changed
-/// (`kept.rs`): what it says rests on nothing but what its variant names, and on what is drawn and stated at all, without
+/// (`kept/`): what it says rests on nothing but what its variant names, and on what is drawn and stated at all, without
 /// where it stands: the kinds of the elements, their details, the uses of the rooms, and which openings join them.
 /// Places of findings that are named by what stands there ([`crate::Place::Of`] and its like) don't count.
 #[derive(Clone, Copy)]
@@ -120,26 +120,44 @@ impl Check {
     }
 }
 
+impl Check {
+    /// Gives everything that is judged, in order: its number among its like, and its judgement.
+    pub(crate) fn each(
+        &self,
+        sheet: &Sheet<'_>,
+        mut judge: impl FnMut(usize, &dyn Fn(&mut Vec<Finding>)),
+    ) {
+        let facts = sheet.facts;
+        match *self {
+            Check::Plan(_, check) => judge(0, &|out| check(sheet, out)),
+            Check::Room(check) | Check::Rooms(check) => {
+                facts.rooms.iter().for_each(|r| judge(r.index.0, &|out| check(sheet, r, out)));
+            }
+            Check::Openings(_, check) => {
+                let all = facts.openings.iter().enumerate();
+                all.for_each(|(i, o)| judge(i, &|out| check(sheet, o, out)));
+            }
+            Check::Things(kinds, _, check) => {
+                for place in kinds.iter().flat_map(|kind| facts.places(*kind)).copied() {
+                    let element = facts.element_at(place);
+                    judge(place as usize, &|out| check(sheet, element, out));
+                }
+            }
+            Check::Services(kinds, _, check) => {
+                for place in devices::of_kinds(sheet, kinds) {
+                    if let Some((element, service)) = devices::service_at(sheet, place) {
+                        judge(place as usize, &|out| check(sheet, element, service, out));
+                    }
+                }
+            }
+        }
+    }
+}
+
 impl Rule {
     /// Judges everything that the rule is about, in order.
     pub fn judge(&self, sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
-        match self.check {
-            Check::Plan(_, check) => check(sheet, out),
-            Check::Room(check) | Check::Rooms(check) => {
-                sheet.facts.rooms.iter().for_each(|r| check(sheet, r, out));
-            }
-            Check::Openings(_, check) => {
-                sheet.facts.openings.iter().for_each(|o| check(sheet, o, out));
-            }
-            Check::Things(kinds, _, check) => {
-                sheet.facts.standing(kinds).for_each(|e| check(sheet, e, out));
-            }
-            Check::Services(kinds, _, check) => {
-                let places = devices::of_kinds(sheet, kinds).into_iter();
-                let all = places.filter_map(|place| devices::service_at(sheet, place));
-                all.for_each(|(e, s)| check(sheet, e, s, out));
-            }
-        }
+        self.check.each(sheet, |_, judge| judge(out));
     }
 }
 

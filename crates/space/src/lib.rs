@@ -27,7 +27,7 @@ mod wall_space;
 mod walls;
 pub mod ways;
 
-pub use changes::{Changes, Near, On};
+pub use changes::{BEFORE_A_DEVICE, BEFORE_A_FACE, Changes, Near, On};
 pub use common_wall::common_walls;
 pub use cover::{Cover, CoverBy, cover};
 pub use cut::{Cut, CutKind, CutPiece, CutRoom, cut, lowest_over};

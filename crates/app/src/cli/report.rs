@@ -4,7 +4,7 @@ use std::io::{self, Write};
 use std::sync::Arc;
 
 use measure::System;
-use rules::{Book, Confidence, Finding, Place, Quantity};
+use rules::{Book, Confidence, Finding, Quantity};
 use serde::Serialize;
 use space::Facts;
 
@@ -128,7 +128,12 @@ impl Entry {
             assumed: finding.assumed.clone(),
             set_aside: finding.set_aside.clone(),
             message: finding.why.say(system),
-            places: finding.places_on(facts).flat_map(|place| points(&place)).collect(),
+            places: finding
+                .places
+                .iter()
+                .flat_map(|place| place.rings(facts))
+                .map(inches)
+                .collect(),
         }
     }
 
@@ -170,19 +175,8 @@ impl Figure {
     }
 }
 
-fn points(place: &Place) -> Vec<Vec<[f64; 2]>> {
-    let ring = |ring: &[geometry::Pt]| -> Vec<[f64; 2]> {
-        ring.iter().map(|p| p.to_inches().into()).collect()
-    };
-    match place {
-        Place::Point(p) => vec![ring(&[*p])],
-        Place::Span(a, b) => vec![ring(&[*a, *b])],
-        Place::Area(r) => vec![ring(r)],
-        Place::Breach { keep_clear, overlap } => {
-            std::iter::once(keep_clear).chain(overlap).map(|r| ring(r)).collect()
-        }
-        _ => Vec::new(),
-    }
+fn inches(ring: geometry::Ring) -> Vec<[f64; 2]> {
+    ring.into_iter().map(|p| p.to_inches().into()).collect()
 }
 
 fn confidence(confidence: Confidence) -> &'static str {

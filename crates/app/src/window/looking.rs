@@ -43,7 +43,7 @@ impl App {
         let checked = self.document.session.checked();
         let Some(finding) = checked.findings.iter().find(|f| key.is(f)) else { return };
         let mut points: Vec<Pt> =
-            finding.places_on(&checked.facts).flat_map(|p| place_points(&p)).collect();
+            finding.places.iter().flat_map(|place| place.rings(&checked.facts)).flatten().collect();
         if points.is_empty() {
             let bounds = bounds_of(&checked, &finding.elements);
             points.extend([bounds.min, bounds.max]);
@@ -95,16 +95,6 @@ fn check(plan: Arc<Plan>) -> Checked {
     let facts = Arc::new(space::derive(&plan));
     let book = Book::of(&plan.site);
     Checked::new(facts, &book)
-}
-
-fn place_points(place: &rules::Place) -> Vec<Pt> {
-    match place {
-        rules::Place::Point(p) => vec![*p],
-        rules::Place::Span(a, b) => vec![*a, *b],
-        rules::Place::Area(ring) => ring.clone(),
-        rules::Place::Breach { keep_clear, .. } => keep_clear.clone(),
-        _ => Vec::new(),
-    }
 }
 
 /// The box around elements, as far as they take up space.

@@ -96,27 +96,7 @@ fn rooms(sheet: &Sheet<'_>, again: &BTreeSet<RoomIndex>, check: CheckRoom, news:
 
 /// What a rule says about everything that it is about.
 pub(super) fn everything(sheet: &Sheet<'_>, rule: &Rule) -> News {
-    let (facts, mut news) = (sheet.facts, News::default());
-    match rule.check {
-        Check::Plan(_, check) => news.judge(0, |out| check(sheet, out)),
-        Check::Room(check) | Check::Rooms(check) => {
-            facts.rooms.iter().for_each(|r| news.judge(r.index.0, |out| check(sheet, r, out)));
-        }
-        Check::Openings(_, check) => facts.openings.iter().enumerate().for_each(|(i, opening)| {
-            news.judge(i, |out| check(sheet, opening, out));
-        }),
-        Check::Things(kinds, _, check) => {
-            for place in kinds.iter().flat_map(|k| facts.places(*k)).copied() {
-                news.judge(place as usize, |out| check(sheet, facts.element_at(place), out));
-            }
-        }
-        Check::Services(kinds, _, check) => {
-            for place in devices::of_kinds(sheet, kinds) {
-                if let Some((element, service)) = devices::service_at(sheet, place) {
-                    news.judge(place as usize, |out| check(sheet, element, service, out));
-                }
-            }
-        }
-    }
+    let mut news = News::default();
+    rule.check.each(sheet, |subject, judge| news.judge(subject, judge));
     news
 }

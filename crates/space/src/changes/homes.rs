@@ -7,7 +7,13 @@ use plan::{Body, Element};
 use super::Changes;
 use crate::Facts;
 
-/// More than how far before a thing its room is looked for.
+/// How far before the face of a thing its room is looked for, where it is not where the thing is.
+pub const BEFORE_A_FACE: Len = Len::inches(1);
+
+/// The same for what hangs on a wall: past a wall's board.
+pub const BEFORE_A_DEVICE: Len = Len::inches(4);
+
+/// More than either.
 const BEFORE: Len = Len::inches(5);
 
 impl Changes {
@@ -32,12 +38,12 @@ fn told_by(element: &Element) -> Vec<Pt> {
         Body::Service(s) => {
             let placed = s.placed();
             let before = |by| placed.front() + placed.facing.step(by);
-            let steps = [Len::ZERO, Len::UNIT, Len::inches(1), Len::inches(4)];
+            let steps = [Len::ZERO, Len::UNIT, BEFORE_A_FACE, BEFORE_A_DEVICE];
             [placed.centre()].into_iter().chain(steps.map(before)).collect()
         }
         Body::Furnishing(f) => vec![f.placed().centre()],
         Body::Stair(s) => {
-            let before = s.foot + s.up.back().step(Len::inches(1));
+            let before = s.foot + s.up.back().step(BEFORE_A_FACE);
             vec![s.foot, before, s.placed().centre()]
         }
         _ => Vec::new(),

@@ -15,6 +15,7 @@ use plan::{Body, Element};
 
 use crate::{Facts, OpeningFacts, RoomIndex, WallFacts};
 
+pub use homes::{BEFORE_A_DEVICE, BEFORE_A_FACE};
 pub use near::Near;
 
 /// How far from a room something may stand that is counted to it: devices hang on its walls.
@@ -111,7 +112,6 @@ impl Changes {
     }
 
     fn element(&mut self, facts: &Facts, element: &Element) {
-        self.touch_kind(element);
         let id = element.id;
         let mut bounds = Bounds::of(element.body.points());
         for solid in facts.solids_of(id) {

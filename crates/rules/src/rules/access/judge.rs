@@ -4,7 +4,7 @@ use geometry::Pt;
 use measure::Len;
 use plan::element::ServicePoint;
 use plan::{Body, ElementId, House, State};
-use space::Room;
+use space::{BEFORE_A_FACE, Room};
 
 use crate::front::Face;
 use crate::rules::rooms::words::called;
@@ -35,13 +35,10 @@ pub(super) fn unless_loose(sheet: &Sheet<'_>, finding: Finding, by: &[ElementId]
     finding.assuming(format!("{} stays where it is drawn", names.join(" and ")))
 }
 
-/// How far before a face the room that it looks into is taken.
-const BEFORE: Len = Len::inches(1);
-
 /// The room that a service point looks into.
 pub(super) fn room_before<'a>(sheet: &Sheet<'a>, service: &ServicePoint) -> Option<&'a Room> {
     let face = Face::of(service.placed());
-    room_at(sheet, face.point(Len::ZERO, BEFORE))
+    room_at(sheet, face.point(Len::ZERO, BEFORE_A_FACE))
 }
 
 /// The room that a service point stands in, or else the one that it looks into.

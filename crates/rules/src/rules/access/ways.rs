@@ -6,7 +6,7 @@ use std::collections::BTreeSet;
 use measure::Len;
 use plan::element::BodyKind;
 use plan::{Body, ElementId};
-use space::{Facts, RoomIndex};
+use space::{BEFORE_A_FACE, Facts, RoomIndex};
 
 use crate::Sheet;
 
@@ -84,7 +84,7 @@ impl<'a> Ways<'a> {
 fn arrivals(sheet: &Sheet<'_>) -> BTreeSet<RoomIndex> {
     let facts = sheet.facts;
     let stairs = facts.standing(&[BodyKind::Stair]).filter_map(|e| match &e.body {
-        Body::Stair(stair) => facts.room_at(stair.foot + stair.up.back().step(Len::inches(1))),
+        Body::Stair(stair) => facts.room_at(stair.foot + stair.up.back().step(BEFORE_A_FACE)),
         _ => None,
     });
     let outside = facts.outside().into_iter().filter(|o| facts.is_door(o.id));

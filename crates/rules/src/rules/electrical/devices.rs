@@ -1,17 +1,13 @@
 //! Which room an outlet, a light or an alarm belongs to.
 
 use geometry::Pt;
-use measure::Len;
 use plan::detail::electrical::LIVE;
 use plan::element::{BodyKind, Mount, ServiceKind, ServicePoint};
 use plan::{Body, Element, State};
-use space::{Room, RoomIndex};
+use space::{BEFORE_A_DEVICE, Room, RoomIndex};
 
 use crate::rules::rooms::words::{capital, room_called, room_elements};
 use crate::{Citation, Finding, Phrase, Place, Quantity, Severity, Sheet};
-
-/// From its wall to a point that is surely in its room.
-const BEFORE: Len = Len::inches(4);
 
 /// Every standing device of a kind.
 pub(crate) fn of_kind<'s, 'a>(
@@ -96,7 +92,7 @@ pub(crate) fn drawn(sheet: &Sheet<'_>, kind: ServiceKind) -> bool {
 /// The room that a device serves: the one before it, or the one that it hangs or lies in.
 pub(crate) fn room_of(sheet: &Sheet<'_>, point: &ServicePoint) -> Option<RoomIndex> {
     sheet.facts.room_at(match point.mount {
-        Mount::Wall => point.at + point.facing.step(point.depth + BEFORE),
+        Mount::Wall => point.at + point.facing.step(point.depth + BEFORE_A_DEVICE),
         Mount::Floor | Mount::Ceiling => middle(point),
     })
 }

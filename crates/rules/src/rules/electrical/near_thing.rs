@@ -2,21 +2,37 @@
 
 use geometry::gap;
 use measure::Len;
-use plan::Element;
-use plan::element::{Furnishing, ServiceKind};
+use plan::element::{BodyKind, Furnishing, ServiceKind};
+use plan::{Body, Element};
 
 use super::devices::{in_room, room_of};
 use crate::rules::rooms::words::{called, capital};
 use crate::{Finding, Limit, Phrase, Place, Quantity, Severity, Sheet};
 
-/// Looks for a receptacle of the same room within the limit of a thing; rooms in which none is drawn are left to
-/// the rules that ask for one.
+/// Looks for a receptacle of the same room within the limit of each thing that asks for one; rooms in which none is
+/// drawn are left to the rules that ask for one.
 pub(super) fn look(
     sheet: &Sheet<'_>,
     out: &mut Vec<Finding>,
     slug: &'static str,
-    limit: &Limit<Len>,
     why: &'static str,
+    asks: impl Fn(&Furnishing) -> bool,
+) {
+    let limit = sheet.book.len(slug);
+    for element in sheet.facts.standing(&[BodyKind::Furnishing]) {
+        match &element.body {
+            Body::Furnishing(thing) if asks(thing) => {
+                one(sheet, out, (slug, &limit, why), (element, thing));
+            }
+            _ => {}
+        }
+    }
+}
+
+fn one(
+    sheet: &Sheet<'_>,
+    out: &mut Vec<Finding>,
+    (slug, limit, why): (&'static str, &Limit<Len>, &'static str),
     (element, thing): (&Element, &Furnishing),
 ) {
     let placed = thing.placed();

@@ -1,7 +1,6 @@
 //! Receptacle near a basin.
 
 use plan::element::{BodyKind, Furnishing, RoomUse, ServiceKind};
-use plan::{Body, Element};
 
 use super::near_thing;
 use crate::rules::build::fixtures::Fixture;
@@ -41,15 +40,7 @@ Set one beside the basin.
 const WHY: &str = "A cord that hangs across the basin ends in it.";
 
 fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
-    sheet.facts.standing(&[BodyKind::Furnishing]).for_each(|element| one(sheet, element, out));
-}
-
-fn one(sheet: &Sheet<'_>, element: &Element, out: &mut Vec<Finding>) {
-    let Body::Furnishing(thing) = &element.body else { return };
-    if is_basin(sheet, thing) {
-        let limit = sheet.book.len("receptacle-basin");
-        near_thing::look(sheet, out, RULE.slug, &limit, WHY, (element, thing));
-    }
+    near_thing::look(sheet, out, RULE.slug, WHY, |thing| is_basin(sheet, thing));
 }
 
 /// Whether a thing is the basin of a bath.

@@ -1,7 +1,6 @@
 //! Receptacle near a washer.
 
 use plan::element::{BodyKind, Furnishing, ServiceKind};
-use plan::{Body, Element};
 
 use super::near_thing;
 use crate::{Check, Finding, Group, On, Rule, Sheet};
@@ -40,15 +39,7 @@ Set one behind or beside the machine.
 const WHY: &str = "A cord across the floor, or one that is lengthened, is where a fire begins.";
 
 fn check(sheet: &Sheet<'_>, out: &mut Vec<Finding>) {
-    sheet.facts.standing(&[BodyKind::Furnishing]).for_each(|element| one(sheet, element, out));
-}
-
-fn one(sheet: &Sheet<'_>, element: &Element, out: &mut Vec<Finding>) {
-    let Body::Furnishing(thing) = &element.body else { return };
-    if is_machine(thing) {
-        let limit = sheet.book.len("receptacle-washer");
-        near_thing::look(sheet, out, RULE.slug, &limit, WHY, (element, thing));
-    }
+    near_thing::look(sheet, out, RULE.slug, WHY, is_machine);
 }
 
 /// Whether a thing is a washer or dryer, by the words of its name.
